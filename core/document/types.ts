@@ -1,0 +1,85 @@
+/**
+ * The drawing as it is kept, edited and saved: exactly the circuit file, version 1. Values the person never gave are absent
+ * here (defaults belong to the part kinds and to `systemOf`), and keys we do not know ride along untouched.
+ * A document is frozen; every change goes through `applyEdits`.
+ */
+
+export type Cover = "bare" | "covered" | "cavity";
+/** Grid steps, x to the right, y down. One step is 5 mm on paper. */
+export type GridPoint = readonly [x: number, y: number];
+
+export interface Sheet {
+  readonly title?: string;
+  readonly vehicle?: string;
+  readonly drawnBy?: string;
+  readonly revision?: string;
+  readonly date?: string;
+  readonly notes?: string;
+}
+
+export interface SystemSettings {
+  readonly nominalV?: 12 | 24;
+  readonly ambientC?: number;
+  readonly conductorC?: number;
+  readonly cautionDropPercent?: number;
+  readonly faultDropPercent?: number;
+  readonly fuseLoadPercent?: number;
+  readonly capacityTable?: "vehicle" | "insulation";
+  readonly alternatorA?: number;
+  readonly baseLoadA?: number;
+  readonly sizes?: "awg" | "mm2";
+}
+
+export interface Part {
+  readonly id: string;
+  readonly kind: string;
+  readonly label?: string;
+  readonly at?: GridPoint;
+  /** Quarter turns clockwise in degrees. */
+  readonly turn?: 0 | 90 | 180 | 270;
+  readonly flip?: boolean;
+  /** The kind's settings as given; read them through `settingsOf` in `parts`. */
+  readonly props?: Readonly<Record<string, unknown>>;
+  readonly covers?: Readonly<Record<string, Cover>>;
+}
+
+export interface WireEnd {
+  readonly terminal?: string;
+  readonly stud?: string;
+  readonly barrel?: string;
+}
+
+export interface Wire {
+  readonly id: string;
+  /** Terminal addresses, "part.terminal". */
+  readonly from: string;
+  readonly to: string;
+  readonly size?: string;
+  readonly metres?: number;
+  readonly colour?: string;
+  readonly insulationC?: number;
+  readonly ambientC?: number;
+  readonly bundle?: number;
+  readonly sheathed?: boolean;
+  readonly label?: string;
+  readonly via?: readonly GridPoint[];
+  readonly main?: "starter" | "alternator" | "winch";
+  readonly measured?: boolean;
+  readonly ends?: { readonly from?: WireEnd; readonly to?: WireEnd };
+}
+
+export interface Situation {
+  readonly id: string;
+  readonly name?: string;
+  readonly set?: Readonly<Record<string, string>>;
+}
+
+export interface Document {
+  readonly format: "groundstrap";
+  readonly version: 1;
+  readonly sheet?: Sheet;
+  readonly system?: SystemSettings;
+  readonly parts: readonly Part[];
+  readonly wires: readonly Wire[];
+  readonly situations?: readonly Situation[];
+}

@@ -1,0 +1,71 @@
+import type { Cover } from "../document/index.ts";
+import type { Box, Point, Stroke } from "../geometry/index.ts";
+import type { Element } from "./elements.ts";
+import type { Setting } from "./setting.ts";
+
+export interface Terminal {
+  /** As marked on the real part. */
+  readonly name: string;
+  /** Whole grid steps from the part's origin, unturned. */
+  readonly at: Point;
+  /** The side a wire leaves towards, unturned. */
+  readonly exit: "left" | "right" | "up" | "down";
+  /** What holds when the person said nothing about its cover. */
+  readonly cover: { readonly wired: Cover; readonly unwired: Cover };
+  /** In words for the outline and the Card: "contact, on at rest". */
+  readonly about: string;
+}
+
+/** How a symbol stands at this moment, for drawing only. Missing: as at rest. */
+export interface Pose {
+  readonly position?: string;
+  readonly pulledIn?: boolean;
+  readonly on?: boolean;
+}
+
+export interface Control {
+  /** First is the rest position and is called "off". */
+  readonly positions: readonly string[];
+  /** Springs back to rest when let go. */
+  readonly momentary: boolean;
+  /** What operates it, for the Controls: "switch", "key", "vehicle signal". */
+  readonly noun: string;
+}
+
+/** What `model` may know beyond the part's own settings. */
+export interface Surroundings {
+  readonly nominalV: 12 | 24;
+  /** This part's terminal is joined by wires alone to the positive of another source's series neighbour (see `battery`). */
+  readonly seriesUpper: boolean;
+}
+
+/**
+ * A kind of part: everything the rest of the program knows about it. One file per kind; `index.ts` lists them.
+ * `S` is the record of resolved settings (defaults filled in, unknown as `null`).
+ */
+export interface PartKind<S = Record<string, unknown>> {
+  readonly kind: string;
+  /** What the trade calls it. */
+  readonly title: string;
+  /** Other words people search for, lower case. */
+  readonly words: readonly string[];
+  readonly shelf: "sources" | "protection" | "switching" | "loads" | "grounds" | "joints";
+  /** Ids on the drawing start with this letter, lower case in ids, upper case in labels. */
+  readonly letter: string;
+  /** One sentence for the Shelf and the help page. */
+  readonly about: string;
+  readonly settings: { readonly [K in keyof S]: Setting<S[K]> };
+  terminals(settings: S): readonly Terminal[];
+  symbol(settings: S, pose: Pose): readonly Stroke[];
+  /** Extent of the symbol's own drawing, terminals included, labels excluded. */
+  bounds(settings: S): Box;
+  control?(settings: S): Control | null;
+  model(settings: S, surroundings: Surroundings): readonly Element[];
+  /** Words printed beside the symbol under its label: "10 A", "50 W". Empty for none. */
+  caption(settings: S, surroundings: Surroundings): string;
+}
+
+/** Registers `S` from the settings record, so that `model` and `symbol` are typed by it. */
+export function definePart<S>(kind: PartKind<S>): PartKind {
+  return kind as unknown as PartKind;
+}

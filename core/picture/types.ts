@@ -1,0 +1,42 @@
+import type { Box, Point, Stroke } from "../geometry/index.ts";
+
+/** A piece of lettering in sheet coordinates; `at` is the middle of its height at the anchor. Height in grid steps. */
+export interface Lettering {
+  readonly at: Point;
+  readonly text: string;
+  readonly anchor: "start" | "middle" | "end";
+  readonly size: number;
+  /** Reads upwards along a vertical wire. */
+  readonly upright: boolean;
+}
+
+export interface TerminalPicture {
+  readonly address: string;
+  readonly at: Point;
+  readonly exit: "left" | "right" | "up" | "down";
+}
+
+/** A part as it stands on the sheet: its symbol turned, flipped and moved; text always reads upright. */
+export interface PartPicture {
+  readonly id: string;
+  readonly strokes: readonly Stroke[];
+  readonly box: Box;
+  readonly lettering: readonly Lettering[];
+  readonly terminals: readonly TerminalPicture[];
+}
+
+export interface WirePicture {
+  readonly id: string;
+  /** Corners of the right-angle route, ends included. */
+  readonly route: readonly Point[];
+  /** Where this wire steps over another one; drawn as a small bow so that a crossing can't be read as a joint. */
+  readonly hops: readonly Point[];
+  readonly lettering: readonly Lettering[];
+}
+
+/** The whole drawing in grid steps, ready for any medium: the Board paints it, the papers print it. */
+export interface Picture {
+  readonly parts: readonly PartPicture[];
+  readonly wires: readonly WirePicture[];
+  readonly box: Box;
+}
