@@ -1,2 +1,3 @@
 export * from "./types.ts";
 export * from "./edits.ts";
+export * from "./history.ts";
