@@ -1,6 +1,6 @@
 import type { Edit } from "../document/index.ts";
 import type { Netlist } from "../netlist/index.ts";
-import type { TerminalStanding, WireStanding } from "../positions/index.ts";
+import type { Standing } from "../positions/index.ts";
 import type { SituationReading } from "../readings/index.ts";
 
 /** Everything a rule may look at. It changes nothing. */
@@ -8,10 +8,7 @@ export interface Study {
   readonly netlist: Netlist;
   /** `rest` first, then the declared situations. */
   readonly situations: readonly SituationReading[];
-  /** By terminal number. */
-  readonly terminals: readonly TerminalStanding[];
-  /** By wire number. */
-  readonly wires: readonly WireStanding[];
+  readonly standing: Standing;
 }
 
 /** `stop`: do not power up. `fix`: put right before use. `cant-check`: something is missing. */
