@@ -14,7 +14,8 @@ export function isInstalled() {
   const wanted = packagesOf(join(root, "package-lock.json"));
   const present = packagesOf(join(root, "node_modules", ".package-lock.json"));
   return Object.entries(wanted).every(
-    ([place, { version, optional }]) => place === "" || present[place]?.version === version || (optional && !present[place]),
+    ([place, { version, optional }]) =>
+      place === "" || present[place]?.version === version || (optional && !present[place]),
   );
 }
 
