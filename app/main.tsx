@@ -1,0 +1,6 @@
+import { createRoot } from "react-dom/client";
+import { keepOffline } from "./offline.ts";
+
+const root = document.getElementById("root");
+if (root) createRoot(root).render(<h1>Groundstrap</h1>);
+void keepOffline((switchOver) => switchOver());

@@ -1,0 +1,17 @@
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vite";
+import { contentPolicy } from "./tools/content-policy.ts";
+import { offline } from "./tools/offline.ts";
+
+export default defineConfig({
+  base: "./",
+  // Unknown addresses answer 404, so that a missing file fails loudly.
+  appType: "mpa",
+  cacheDir: "../node_modules/.vite",
+  plugins: [react(), contentPolicy(), offline()],
+  worker: { format: "es" },
+  build: { target: "es2023", assetsInlineLimit: 0 },
+  // An address in numbers answers wherever "localhost" happens to point. A service worker stays on its port: keep these our own.
+  server: { host: "127.0.0.1", port: 4784 },
+  preview: { host: "127.0.0.1", port: 4783 },
+});
