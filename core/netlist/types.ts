@@ -1,9 +1,11 @@
 import type { Circuit } from "../circuit/index.ts";
-import type { Cover, Document, Part, SystemSettings, Wire } from "../document/index.ts";
+import type { Cover, Document, Part, System, Wire } from "../document/index.ts";
 import type { Control, Element, PartKind, Terminal } from "../parts/index.ts";
 
 /** One terminal of one part, bound to its node. Index in `Netlist.terminals` is its number everywhere. */
 export interface NetTerminal {
+  readonly index: number;
+  /** "k1.87a" */
   readonly address: string;
   readonly part: NetPart;
   readonly terminal: Terminal;
@@ -24,17 +26,23 @@ export interface NetPart {
   readonly elements: readonly NetElement[];
 }
 
-/** An element with its ends as node numbers: `a`, `b` are the element's own first and second ends. */
+/** An element with its ends as node numbers. */
 export interface NetElement<E extends Element = Element> {
   readonly index: number;
   readonly part: NetPart;
   readonly spec: E;
+  /** First and second end as the element names them (plus/minus, a/b, a/k, inPlus/inMinus); of a bar its first terminal twice. */
   readonly a: number;
   readonly b: number;
-  /** The branch of `Netlist.circuit`, or -1 where there is none (a bar, a pulled fuse, a load whose draw is unknown). */
+  /** The output side of a converter; -1 for everything else. */
+  readonly outA: number;
+  readonly outB: number;
+  /** The branch of `Netlist.circuit`, or -1 where there is none (a bar, a pulled fuse). */
   readonly branch: number;
-  /** Number of the coil element that moves this contact, or -1. */
+  /** Element number of the coil that moves this contact, or -1. */
   readonly coil: number;
+  /** Number in `Circuit.relays` for a coil, or -1. */
+  readonly relay: number;
 }
 
 export interface NetWire {
@@ -51,9 +59,11 @@ export interface NetWire {
   readonly capacityA: number | null;
 }
 
+/** Anything a person or the vehicle operates. */
 export interface NetControl {
   /** "engine" or the part's id. */
   readonly id: string;
+  /** First is the rest position. */
   readonly positions: readonly string[];
   readonly part: NetPart | null;
 }
@@ -64,13 +74,15 @@ export interface NetControl {
  */
 export interface Netlist {
   readonly document: Document;
-  readonly system: Required<Omit<SystemSettings, "alternatorA" | "baseLoadA">> & { readonly alternatorA: number | null; readonly baseLoadA: number | null };
+  readonly system: System;
   readonly parts: readonly NetPart[];
   readonly terminals: readonly NetTerminal[];
   readonly wires: readonly NetWire[];
   readonly elements: readonly NetElement[];
+  /** `engine` first. */
   readonly controls: readonly NetControl[];
   readonly nodeCount: number;
+  /** The node of the vehicle's one frame. */
   readonly chassis: number;
   readonly circuit: Circuit;
   readonly terminalAt: ReadonlyMap<string, NetTerminal>;
