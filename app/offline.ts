@@ -5,7 +5,9 @@
 export async function keepOffline(onUpdate: (switchOver: () => void) => void): Promise<void> {
   if (!import.meta.env.PROD || !("serviceWorker" in navigator)) return;
   const workers = navigator.serviceWorker;
-  const registration = await workers.register("./sw.js");
+  // A browser that lets no worker in still runs the app while there is a network.
+  const registration = await workers.register("./sw.js").catch(() => undefined);
+  if (!registration) return;
   const offer = (waiting: ServiceWorker) => {
     // The first version has no older page to replace and takes over by itself.
     if (!workers.controller) return;

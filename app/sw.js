@@ -25,7 +25,7 @@ self.addEventListener("fetch", (event) => {
 
 async function answer(key, request) {
   const cache = await caches.open(cacheName);
-  return (await cache.match(key, { ignoreSearch: true })) ?? fetch(request);
+  return (await cache.match(key, { ignoreSearch: true, ignoreVary: true })) ?? fetch(request);
 }
 
 async function dropOlderCaches() {

@@ -1,0 +1,36 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import { expect, test as base } from "@playwright/test";
+
+export { expect };
+
+/**
+ * The project's `test`: while it runs, no request may leave the machine, nothing may break the page's content policy and no
+ * error may go unhandled.
+ */
+export const test = base.extend<{ stayingHome: void }>({
+  stayingHome: [
+    async ({ context }, use) => {
+      const trouble: string[] = [];
+      context.on("request", (request) => {
+        const { protocol, hostname } = new URL(request.url());
+        if (/^(https?|wss?):$/.test(protocol) && hostname !== "127.0.0.1") trouble.push(`asked for ${request.url()}`);
+      });
+      context.on("weberror", (error) => trouble.push(`unhandled: ${error.error().message}`));
+      context.on("console", (message) => {
+        if (message.text().includes("Content Security Policy")) trouble.push(message.text());
+      });
+      await use();
+      expect(trouble, "requests to other hosts, policy violations and unhandled errors").toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+/** Fails with the rules broken and the elements that break them. The canvas has no elements to look at: test its colours apart. */
+export async function expectAccessible(page: import("@playwright/test").Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
+    .analyze();
+  const found = violations.map(({ id, help, nodes }) => ({ id, help, at: nodes.map((node) => node.target.join(" ")) }));
+  expect(found).toEqual([]);
+}
