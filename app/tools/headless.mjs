@@ -76,7 +76,7 @@ async function bundle(entry) {
     ssr: { noExternal: true, external: Object.keys(devDependencies) },
     build: { ssr: entry, write: false, target: "node20", rolldownOptions: { output: { codeSplitting: false } } },
   });
-  return { code: result.output[0].code, inputs: inputs.sort() };
+  return { code: result.output[0].code, inputs };
 }
 
 /** Changes when one of the files, a package or this script changes. */

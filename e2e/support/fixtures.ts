@@ -1,5 +1,5 @@
 import { AxeBuilder } from "@axe-core/playwright";
-import { expect, test as base } from "@playwright/test";
+import { expect, test as base, type Page } from "@playwright/test";
 
 export { expect };
 
@@ -27,7 +27,7 @@ export const test = base.extend<{ stayingHome: void }>({
 });
 
 /** Fails with the rules broken and the elements that break them. The canvas has no elements to look at: test its colours apart. */
-export async function expectAccessible(page: import("@playwright/test").Page): Promise<void> {
+export async function expectAccessible(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page })
     .withTags(["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"])
     .analyze();
