@@ -1,1 +1,3 @@
 export * from "./types.ts";
+export { readSituation, readSituations, solveCombination, solverOf, REST } from "./read-situation.ts";
+export { ampsThrough, voltsBetween } from "./part-reading.ts";
