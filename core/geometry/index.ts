@@ -1,1 +1,6 @@
 export * from "./stroke.ts";
+export * from "./box.ts";
+export * from "./turning.ts";
+export * from "./segment.ts";
+export * from "./route-wire.ts";
+export * from "./box-grid.ts";

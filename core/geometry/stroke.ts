@@ -7,12 +7,38 @@ export type Point = readonly [x: number, y: number];
 export type Weight = "thin" | "normal" | "thick";
 
 export type Stroke =
-  | { readonly shape: "line"; readonly points: readonly Point[]; readonly closed?: boolean; readonly fill?: boolean; readonly weight?: Weight; readonly dash?: boolean }
-  | { readonly shape: "circle"; readonly centre: Point; readonly radius: number; readonly fill?: boolean; readonly weight?: Weight }
+  | {
+      readonly shape: "line";
+      readonly points: readonly Point[];
+      readonly closed?: boolean;
+      readonly fill?: boolean;
+      readonly weight?: Weight;
+      readonly dash?: boolean;
+    }
+  | {
+      readonly shape: "circle";
+      readonly centre: Point;
+      readonly radius: number;
+      readonly fill?: boolean;
+      readonly weight?: Weight;
+    }
   /** Angles in degrees clockwise from the positive x axis, drawn clockwise from `start` to `end`. */
-  | { readonly shape: "arc"; readonly centre: Point; readonly radius: number; readonly start: number; readonly end: number; readonly weight?: Weight }
+  | {
+      readonly shape: "arc";
+      readonly centre: Point;
+      readonly radius: number;
+      readonly start: number;
+      readonly end: number;
+      readonly weight?: Weight;
+    }
   /** Stays upright however the symbol is turned. `size` is the height in grid steps; `centre` is its middle. */
-  | { readonly shape: "text"; readonly centre: Point; readonly text: string; readonly size: number; readonly anchor?: "start" | "middle" | "end" };
+  | {
+      readonly shape: "text";
+      readonly centre: Point;
+      readonly text: string;
+      readonly size: number;
+      readonly anchor?: "start" | "middle" | "end";
+    };
 
 export interface Box {
   readonly left: number;

@@ -8,12 +8,15 @@ export interface Lettering {
   readonly size: number;
   /** Reads upwards along a vertical wire. */
   readonly upright: boolean;
+  /** What it says: a part's name, what is set on it, a terminal as marked on the part, or a wire's particulars. */
+  readonly role: "name" | "caption" | "terminal" | "wire";
 }
 
 export interface TerminalPicture {
   readonly address: string;
   readonly at: Point;
-  readonly exit: "left" | "right" | "up" | "down";
+  /** `any`: a bare joint, where a wire may leave on any side. */
+  readonly exit: "left" | "right" | "up" | "down" | "any";
 }
 
 /** A part as it stands on the sheet: its symbol turned, flipped and moved; text always reads upright. */
@@ -38,5 +41,7 @@ export interface WirePicture {
 export interface Picture {
   readonly parts: readonly PartPicture[];
   readonly wires: readonly WirePicture[];
+  /** Terminals where several wires meet; drawn as a dot. */
+  readonly joints: readonly Point[];
   readonly box: Box;
 }

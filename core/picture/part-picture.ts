@@ -1,0 +1,62 @@
+import type { Document, Part } from "../document/index.ts";
+import { standBox, standPoint, standSide, standStroke, type Stance } from "../geometry/index.ts";
+import { partKind, settingsOf, type Pose } from "../parts/index.ts";
+import { partLettering } from "./part-lettering.ts";
+import type { PartPicture } from "./types.ts";
+
+export type NominalV = 12 | 24;
+
+const AT_REST: Pose = {};
+/** By part object: documents are frozen and share unchanged parts, so a part that is the same object looks the same. */
+const standing = new WeakMap<Part, { readonly nominalV: NominalV; readonly picture: PartPicture }>();
+const posed = new WeakMap<Part, { readonly nominalV: NominalV; readonly pose: Pose; readonly picture: PartPicture }>();
+
+/** How a part stands on the sheet. Parts that were never placed stand at the origin. The answer is shared: don't change it. */
+export function partPicture(part: Part, nominalV: NominalV, pose: Pose = AT_REST): PartPicture {
+  const atRest = standing.get(part);
+  const rest = atRest?.nominalV === nominalV ? atRest.picture : drawAtRest(part, nominalV);
+  if (pose.position === undefined && pose.pulledIn === undefined && pose.on === undefined) return rest;
+  const last = posed.get(part);
+  if (last !== undefined && last.nominalV === nominalV && isSamePose(last.pose, pose)) return last.picture;
+  const picture = { ...rest, strokes: strokesOf(part, pose) };
+  posed.set(part, { nominalV, pose, picture });
+  return picture;
+}
+
+/** The document's nominal voltage, 12 V unless it says otherwise. */
+export function nominalVOf(document: Document): NominalV {
+  return document.system?.nominalV ?? 12;
+}
+
+function drawAtRest(part: Part, nominalV: NominalV): PartPicture {
+  const kind = partKind(part.kind);
+  const settings = settingsOf(part);
+  const stance = stanceOf(part);
+  const box = standBox(kind.bounds(settings), stance);
+  const terminals = kind.terminals(settings).map((terminal) => ({
+    address: `${part.id}.${terminal.name}`,
+    at: standPoint(terminal.at, stance),
+    exit: terminal.anyExit === true ? ("any" as const) : standSide(terminal.exit, stance),
+  }));
+  const strokes = strokesOf(part, AT_REST);
+  const caption = kind.caption(settings, { nominalV, seriesUpper: false });
+  const lettering = partLettering({ part, caption, box, terminals, strokes });
+  const picture: PartPicture = { id: part.id, strokes, box, lettering, terminals };
+  standing.set(part, { nominalV, picture });
+  return picture;
+}
+
+function strokesOf(part: Part, pose: Pose) {
+  const stance = stanceOf(part);
+  return partKind(part.kind)
+    .symbol(settingsOf(part), pose)
+    .map((stroke) => standStroke(stroke, stance));
+}
+
+function stanceOf(part: Part): Stance {
+  return { at: part.at ?? [0, 0], turn: part.turn ?? 0, flip: part.flip ?? false };
+}
+
+function isSamePose(a: Pose, b: Pose): boolean {
+  return a.position === b.position && a.pulledIn === b.pulledIn && a.on === b.on;
+}
