@@ -47,15 +47,24 @@ export function wireCapacity(wire: WireInPlace, table: keyof typeof capacityTabl
   const row = rows[size.value.system].findLast((each) => each.areaMm2 <= areaMm2 * (1 + 1e-9));
   const rowA = row?.amps[columns.findLastIndex((columnC) => columnC <= wire.insulationC)];
   if (!row || rowA === undefined) return null;
-  const ambientFactor = ambientFactorOf(wire, tableC);
-  const bundleFactor = bundleFactorOf(wire.bundle);
-  const capacityA = rowA * ambientFactor * bundleFactor;
-  return { capacityA, tableTitle: title, rowSize: row.size, rowA, ambientFactor, bundleFactor };
+  const ambient = ambientFactor(wire.insulationC, wire.ambientC, tableC);
+  const bundle = bundleFactor(wire.bundle);
+  const capacityA = rowA * ambient * bundle;
+  return { capacityA, tableTitle: title, rowSize: row.size, rowA, ambientFactor: ambient, bundleFactor: bundle };
 }
 
 /** The limit of `wireCapacity` alone, A; `null` where that has no answer. */
 export function wireCapacityA(wire: WireInPlace, table: keyof typeof capacityTables): number | null {
   return wireCapacity(wire, table)?.capacityA ?? null;
+}
+
+/**
+ * Share of a current limit left at `ambientC`, for a limit stated at `tableC`: sqrt((Tins − Tamb)/(Tins − Ttable)) above it,
+ * 1 at or below it, 0 from the insulation rating up. Source: heat balance of IEC 60287, used by IEC 60364-5-52.
+ */
+export function ambientFactor(insulationC: number, ambientC: number, tableC: number): number {
+  if (ambientC >= insulationC) return 0;
+  return ambientC <= tableC ? 1 : Math.sqrt((insulationC - ambientC) / (insulationC - tableC));
 }
 
 export const bundleTable: ReferenceTable = {
@@ -68,11 +77,6 @@ export const bundleTable: ReferenceTable = {
   rows: BUNDLE_FACTORS.map(({ from, factor, ...row }) => ({ of: `${from} wires and more`, value: factor, ...row })),
 };
 
-function ambientFactorOf({ insulationC, ambientC }: WireInPlace, tableC: number): number {
-  if (ambientC >= insulationC) return 0;
-  return ambientC <= tableC ? 1 : Math.sqrt((insulationC - ambientC) / (insulationC - tableC));
-}
-
-function bundleFactorOf(wires: number): number {
+function bundleFactor(wires: number): number {
   return BUNDLE_FACTORS.findLast(({ from }) => wires >= from)?.factor ?? 1;
 }
