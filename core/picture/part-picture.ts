@@ -1,6 +1,6 @@
 import type { Document, Part } from "../document/index.ts";
 import { standBox, standPoint, standSide, standStroke, type Stance } from "../geometry/index.ts";
-import { partKind, settingsOf, type Pose } from "../parts/index.ts";
+import { kindOf, settingsOf, type PartKind, type Pose } from "../parts/index.ts";
 import { partLettering } from "./part-lettering.ts";
 import type { PartPicture } from "./types.ts";
 
@@ -29,7 +29,7 @@ export function nominalVOf(document: Document): NominalV {
 }
 
 function drawAtRest(part: Part, nominalV: NominalV): PartPicture {
-  const kind = partKind(part.kind);
+  const kind = kindOfPart(part);
   const settings = settingsOf(part);
   const stance = stanceOf(part);
   const box = standBox(kind.bounds(settings), stance);
@@ -48,9 +48,15 @@ function drawAtRest(part: Part, nominalV: NominalV): PartPicture {
 
 function strokesOf(part: Part, pose: Pose) {
   const stance = stanceOf(part);
-  return partKind(part.kind)
+  return kindOfPart(part)
     .symbol(settingsOf(part), pose)
     .map((stroke) => standStroke(stroke, stance));
+}
+
+function kindOfPart(part: Part): PartKind {
+  const kind = kindOf(part.kind);
+  if (!kind) throw new RangeError(`pictureOf: part "${part.id}" has kind "${part.kind}", which is not registered`);
+  return kind;
 }
 
 function stanceOf(part: Part): Stance {
