@@ -81,6 +81,8 @@ export interface BoardController {
   dispatch(transaction: Transaction): void;
   select(ids: readonly string[]): void;
   setView(view: View): void;
+  /** The Board's size in CSS pixels, told when it is shown and whenever it changes. */
+  setSize(width: number, height: number): void;
   setTool(tool: BoardTool): void;
   /** `null` when put down or given up. */
   setPlacing(placing: Placing | null): void;
