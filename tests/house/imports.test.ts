@@ -48,11 +48,6 @@ describe("the import rules", () => {
     expect(troubleIn(app)).toContain("goes past the front door; import app/store/index.ts");
   });
 
-  test("refuse a folder's own front door from inside", () => {
-    const files = { "core/parts/index.ts": "", "core/parts/lamp.ts": `import { a } from "./index.ts";` };
-    expect(troubleIn(files)).toContain("own front door");
-  });
-
   test.each([
     ["core/solver/solve.ts", "../geometry/index.ts", "may import only circuit and units"],
     ["core/document/edits.ts", "../circuit/index.ts", "may import only units and geometry"],
