@@ -1,0 +1,75 @@
+import type { Netlist } from "../netlist/index.ts";
+import { conditionInWords } from "./condition.ts";
+import { groupMap } from "./group-map.ts";
+import { groupsOf, type Group } from "./groups.ts";
+import { ALWAYS_HOT, COLD, type Heat } from "./heat.ts";
+import { overlargeGroup } from "./overlarge-group.ts";
+import { railsOf, type Rails } from "./rails.ts";
+import { relayTables, type RelayTables } from "./relay-tables.ts";
+import { TruthTable } from "./truth-table.ts";
+import type { GroupSample, Unproved } from "./types.ts";
+
+/** Which metal is hot, when, and by what way: over every combination of the controls. */
+export interface LiveMap {
+  /** By node. */
+  readonly heat: readonly Heat[];
+  readonly samples: readonly GroupSample[];
+  readonly combinations: number;
+  readonly unproved: readonly Unproved[];
+}
+
+export function liveMap(netlist: Netlist): LiveMap {
+  const rails = railsOf(netlist);
+  const byClass = new Map<number, Heat>();
+  const samples: GroupSample[] = [];
+  const unproved: Unproved[] = [];
+  let combinations = 0;
+  for (const group of groupsOf(netlist, rails)) {
+    combinations += group.size;
+    const tables = relayTables(netlist, group);
+    if (!tables) {
+      for (const [one, heat] of overlargeGroup(netlist, rails, group)) byClass.set(one, heat);
+      unproved.push({ controls: idsOf(netlist, group), why: "too-many", when: "" });
+      continue;
+    }
+    for (const sample of tables.samples) samples.push(sample);
+    noteUnsettled(netlist, group, tables, unproved);
+    heatOfGroup(netlist, rails, group, tables, byClass);
+  }
+  const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
+  return { heat, samples, combinations, unproved };
+}
+
+function idsOf(netlist: Netlist, group: Group): string[] {
+  return group.controls.map((control) => netlist.controls[control]!.id);
+}
+
+function noteUnsettled(netlist: Netlist, group: Group, { settled }: RelayTables, unproved: Unproved[]): void {
+  const all = TruthTable.full(group.size);
+  const open = all.without(settled);
+  if (open.isEmpty()) return;
+  unproved.push({
+    controls: idsOf(netlist, group),
+    why: "unsettled",
+    when: conditionInWords(netlist, group.controls, open, all),
+  });
+}
+
+function heatOfGroup(netlist: Netlist, rails: Rails, group: Group, tables: RelayTables, byClass: Map<number, Heat>): void {
+  const map = groupMap(netlist, rails, group, tables);
+  const none = new TruthTable(group.size);
+  for (const one of new Set([...map.direct.keys(), ...map.load.keys()])) {
+    const direct = (map.direct.get(one) ?? none).and(tables.settled);
+    const load = (map.load.get(one) ?? none).and(tables.settled);
+    const hot = direct.or(load);
+    if (hot.isEmpty()) continue;
+    const when = conditionInWords(netlist, group.controls, hot, tables.settled);
+    byClass.set(one, {
+      hot: when === "always" ? "always" : hot.has(0) ? "at-rest" : "switched",
+      via: direct.isEmpty() ? "load" : "direct",
+      when,
+      atRest: direct.has(0) ? "direct" : load.has(0) ? "load" : null,
+    });
+  }
+}
+

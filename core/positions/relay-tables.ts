@@ -1,0 +1,51 @@
+import { restCombination, type Netlist } from "../netlist/index.ts";
+import { solveCombination } from "../readings/index.ts";
+import { digitsOf, type Group } from "./groups.ts";
+import { TruthTable } from "./truth-table.ts";
+import type { GroupSample } from "./types.ts";
+
+/** Up to this many combinations of a group every one is solved; above, the report says so and relays are free (circuit file, "Hot"). */
+const MOST_SOLVED = 2 ** 16;
+/** Up to this many the solutions themselves are kept for the rules about every combination. */
+const MOST_KEPT = 2 ** 10;
+
+export interface RelayTables {
+  /** By coil element number: the combinations in which it is pulled in. */
+  readonly pulledIn: ReadonlyMap<number, TruthTable>;
+  /** By converter element number: the combinations in which it works. */
+  readonly working: ReadonlyMap<number, TruthTable>;
+  readonly settled: TruthTable;
+  readonly samples: readonly GroupSample[];
+}
+
+/**
+ * Solves every combination of a group, the other groups at rest, and notes where each relay stands. `null`: too many to solve.
+ * A group with nothing that needs solving and too many combinations to keep is not solved at all.
+ */
+export function relayTables(netlist: Netlist, group: Group): RelayTables | null {
+  const converters = group.elements.filter(({ spec }) => spec.type === "converter");
+  const mustSolve = group.coils.length > 0 || converters.length > 0;
+  if (group.size > MOST_SOLVED) return mustSolve ? null : unsolved(group);
+  if (!mustSolve && group.size > MOST_KEPT) return unsolved(group);
+  const pulledIn = new Map(group.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
+  const working = new Map(converters.map((converter) => [converter.index, new TruthTable(group.size)]));
+  const settled = new TruthTable(group.size);
+  const samples: GroupSample[] = [];
+  for (let index = 0; index < group.size; index++) {
+    const combination = restCombination(netlist);
+    digitsOf(netlist, group.controls, index).forEach((digit, at) => {
+      combination[group.controls[at]!] = digit;
+    });
+    const solution = solveCombination(netlist, combination);
+    if (group.size <= MOST_KEPT) samples.push({ combination, solution });
+    if (solution.status !== "ok") continue;
+    settled.add(index);
+    for (const coil of group.coils) if (solution.pulledIn[coil.relay] === 1) pulledIn.get(coil.index)!.add(index);
+    for (const { index: at, branch } of converters) if (solution.active[branch] === 1) working.get(at)!.add(index);
+  }
+  return { pulledIn, working, settled, samples };
+}
+
+function unsolved(group: Group): RelayTables {
+  return { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(group.size), samples: [] };
+}
