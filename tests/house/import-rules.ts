@@ -63,7 +63,7 @@ function troubleWith(item: Import, tree: Tree): string[] {
   if (from.startsWith("core/") && !target.startsWith("core/")) return say("leaves core; core imports only core");
   const home = folderOf(from);
   const goal = folderOf(target);
-  if (home === goal) return isFrontDoor(target) ? say("is the folder's own front door; import the file itself") : [];
+  if (home === goal) return [];
   if (!isFrontDoor(target) && tree.has(`${goal}/index.ts`))
     return say(`goes past the front door; import ${goal}/index.ts`);
   return from.startsWith("core/") ? orderTrouble(unitOf(from), unitOf(target), say) : [];
