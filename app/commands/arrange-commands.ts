@@ -1,0 +1,121 @@
+import type { Edit, GridPoint, Part } from "../../core/document/index.ts";
+import { unionBox, type Box } from "../../core/geometry/index.ts";
+import { tidyUp } from "../../core/placing/index.ts";
+import { documentOf, type EditorState } from "../store/editor-state.ts";
+import { partName } from "../store/part-facts.ts";
+import { counted, type Command, type Plan } from "./command.ts";
+import { boxOf, centreOf, placeOf } from "./standing.ts";
+
+type Turn = NonNullable<Part["turn"]>;
+type Axis = "x" | "y";
+
+export const arrangeCommands: readonly Command[] = [
+  { id: "turn", title: "Turn right", group: "Arrange", keys: ["R"], words: "rotate clockwise", plan: (state) => turn(state, 90) },
+  { id: "turn-back", title: "Turn left", group: "Arrange", keys: ["Shift+R"], words: "rotate", plan: (state) => turn(state, 270) },
+  { id: "flip", title: "Flip left and right", group: "Arrange", keys: ["F"], words: "mirror", plan: flip },
+  ...nudges(),
+  align("align-left", "Line up left edges", (box, all) => [all.left - box.left, 0]),
+  align("align-centre", "Line up centres, one above the other", (box, all) => [centreOf(all)[0] - centreOf(box)[0], 0]),
+  align("align-right", "Line up right edges", (box, all) => [all.right - box.right, 0]),
+  align("align-top", "Line up top edges", (box, all) => [0, all.top - box.top]),
+  align("align-middle", "Line up centres, side by side", (box, all) => [0, centreOf(all)[1] - centreOf(box)[1]]),
+  align("align-bottom", "Line up bottom edges", (box, all) => [0, all.bottom - box.bottom]),
+  { id: "space-across", title: "Space evenly across", group: "Arrange", words: "distribute", plan: (state) => spaceEvenly(state, "x") },
+  { id: "space-down", title: "Space evenly down", group: "Arrange", words: "distribute", plan: (state) => spaceEvenly(state, "y") },
+  { id: "tidy", title: "Tidy up the whole drawing", group: "Arrange", words: "layout arrange automatic", plan: tidy },
+];
+
+function selectedParts(state: EditorState): readonly Part[] {
+  return documentOf(state).parts.filter((part) => state.selection.has(part.id));
+}
+
+function moved(label: string, parts: readonly Part[], change: (part: Part) => Partial<Part>): Plan {
+  const what = parts.length === 1 ? partName(parts[0]!) : counted(parts.length, "part");
+  const edits = parts.map((part): Edit => ({ op: "set-part", id: part.id, change: change(part) }));
+  return { transaction: { label: `${label} ${what}`, edits } };
+}
+
+const NO_PART: Plan = { reason: "No part is selected" };
+
+function turn(state: EditorState, by: 90 | 270): Plan {
+  const parts = selectedParts(state);
+  if (parts.length === 0) return NO_PART;
+  const [cx, cy] = centreOf(parts.map(boxOf).reduce(unionBox));
+  return moved("Turn", parts, (part) => {
+    const turned = (((part.turn ?? 0) + by) % 360) as Turn;
+    if (parts.length === 1) return { turn: turned };
+    const [x, y] = placeOf(part);
+    const across = by === 90 ? cy - y : y - cy;
+    const down = by === 90 ? x - cx : cx - x;
+    return { turn: turned, at: [Math.round(cx + across), Math.round(cy + down)] };
+  });
+}
+
+function flip(state: EditorState): Plan {
+  const parts = selectedParts(state);
+  if (parts.length === 0) return NO_PART;
+  const [cx] = centreOf(parts.map(boxOf).reduce(unionBox));
+  return moved("Flip", parts, (part) => {
+    const [x, y] = placeOf(part);
+    const flipped = { flip: !part.flip, turn: ((360 - (part.turn ?? 0)) % 360) as Turn };
+    return parts.length === 1 ? flipped : { ...flipped, at: [Math.round(2 * cx - x), y] };
+  });
+}
+
+function nudges(): Command[] {
+  const ways: readonly [string, string, number, number][] = [
+    ["left", "ArrowLeft", -1, 0],
+    ["right", "ArrowRight", 1, 0],
+    ["up", "ArrowUp", 0, -1],
+    ["down", "ArrowDown", 0, 1],
+  ];
+  const nudge = (name: string, key: string, dx: number, dy: number, far: boolean): Command => ({
+    id: `nudge-${name}${far ? "-far" : ""}`,
+    title: `Move ${name} ${far ? "5 steps" : "1 step"}`,
+    group: "Arrange",
+    keys: [far ? `Shift+${key}` : key],
+    plan: (state) => {
+      const parts = selectedParts(state);
+      const [x, y] = far ? [dx * 5, dy * 5] : [dx, dy];
+      if (parts.length === 0) return NO_PART;
+      return moved("Move", parts, (part) => ({ at: [placeOf(part)[0] + x, placeOf(part)[1] + y] }));
+    },
+  });
+  return ways.flatMap(([name, key, dx, dy]) => [nudge(name, key, dx, dy, false), nudge(name, key, dx, dy, true)]);
+}
+
+function align(id: string, title: string, shift: (box: Box, all: Box) => GridPoint): Command {
+  const plan = (state: EditorState): Plan => {
+    const parts = selectedParts(state);
+    if (parts.length < 2) return { reason: "Select two parts or more" };
+    const all = parts.map(boxOf).reduce(unionBox);
+    return moved("Line up", parts, (part) => {
+      const [x, y] = placeOf(part);
+      const [dx, dy] = shift(boxOf(part), all);
+      return { at: [Math.round(x + dx), Math.round(y + dy)] };
+    });
+  };
+  return { id, title, group: "Arrange", words: "align", plan };
+}
+
+/** The outermost stay; the centres of the rest spread between them. */
+function spaceEvenly(state: EditorState, axis: Axis): Plan {
+  const parts = selectedParts(state);
+  if (parts.length < 3) return { reason: "Select three parts or more" };
+  const along = axis === "x" ? 0 : 1;
+  const middle = (part: Part) => centreOf(boxOf(part))[along];
+  const inOrder = parts.toSorted((a, b) => middle(a) - middle(b));
+  const first = middle(inOrder[0]!);
+  const gap = (middle(inOrder.at(-1)!) - first) / (parts.length - 1);
+  return moved("Space evenly", inOrder, (part) => {
+    const shift = Math.round(first + gap * inOrder.indexOf(part) - middle(part));
+    const [x, y] = placeOf(part);
+    return { at: axis === "x" ? [x + shift, y] : [x, y + shift] };
+  });
+}
+
+function tidy(state: EditorState): Plan {
+  const document = documentOf(state);
+  if (document.parts.length === 0) return { reason: "The drawing is empty" };
+  return { transaction: { label: "Tidy up", edits: tidyUp(document) }, effects: [{ do: "reveal", places: [] }] };
+}

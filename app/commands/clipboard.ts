@@ -1,0 +1,62 @@
+import type { Document, Edit, GridPoint, Part, Wire } from "../../core/document/index.ts";
+import { readCircuitFile, writeCircuitFile } from "../../core/file/index.ts";
+import { nextId } from "../store/ids.ts";
+import { factsOf } from "../store/part-facts.ts";
+
+/** Parts with the wires that run between them. */
+export interface Pieces {
+  readonly parts: readonly Part[];
+  readonly wires: readonly Wire[];
+}
+
+/** The selected parts, and the wires between them whether selected or not. */
+export function piecesOf(document: Document, ids: ReadonlySet<string>): Pieces {
+  const parts = document.parts.filter((part) => ids.has(part.id));
+  const inside = (address: string) => parts.some((part) => address.startsWith(`${part.id}.`));
+  return { parts, wires: document.wires.filter((wire) => inside(wire.from) && inside(wire.to)) };
+}
+
+/** What goes to the clipboard: a small circuit file, so that it can be pasted into another drawing or a text editor. */
+export function copyText(document: Document, ids: ReadonlySet<string>): string {
+  return writeCircuitFile({ format: "groundstrap", version: 1, ...piecesOf(document, ids) });
+}
+
+/** Reads the clipboard as a circuit file. */
+export function readPieces(text: string): Pieces | { readonly error: string } {
+  const read = readCircuitFile(text);
+  return "error" in read ? { error: `The clipboard holds no parts: ${read.error}` } : read.document;
+}
+
+/** Edits that add the pieces under new ids, moved by `shift` grid steps; `ids` are those of the new parts. */
+export function pasteOf(document: Document, pieces: Pieces, shift: GridPoint): { readonly edits: readonly Edit[]; readonly ids: readonly string[] } {
+  const taken: string[] = [];
+  const renamed = new Map<string, string>();
+  const fresh = (letter: string) => {
+    const id = nextId(document, letter, taken);
+    taken.push(id);
+    return id;
+  };
+  const move = (at: GridPoint): GridPoint => [at[0] + shift[0], at[1] + shift[1]];
+  const parts = pieces.parts.map((part): Edit => {
+    const id = fresh(factsOf(part).kind.letter);
+    renamed.set(part.id, id);
+    return { op: "add-part", part: { ...part, id, ...(part.at && { at: move(part.at) }) } };
+  });
+  const address = (old: string) => {
+    const dot = old.indexOf(".");
+    return renamed.get(old.slice(0, dot))! + old.slice(dot);
+  };
+  const wires = pieces.wires.map(
+    (wire): Edit => ({
+      op: "add-wire",
+      wire: {
+        ...wire,
+        id: fresh("w"),
+        from: address(wire.from),
+        to: address(wire.to),
+        ...(wire.via && { via: wire.via.map(move) }),
+      },
+    }),
+  );
+  return { edits: [...parts, ...wires], ids: [...renamed.values()] };
+}

@@ -1,0 +1,61 @@
+import type { Transaction } from "../../core/document/index.ts";
+import type { BoardTool, Placing, View } from "../board/board-controller.ts";
+import type { EditorState, PlaceId } from "../store/editor-state.ts";
+
+/** What a command wants done besides an edit; `run-command.ts` does it. */
+export type Effect =
+  | { readonly do: "undo" | "redo" | "paste" | "new-drawing" | "open-file" | "save-file" | "copy-drawing" | "take-over" }
+  | { readonly do: "clipboard"; readonly text: string }
+  | { readonly do: "show"; readonly place: PlaceId | null }
+  | { readonly do: "view"; readonly view: View }
+  | { readonly do: "reveal"; readonly places: readonly string[] }
+  | { readonly do: "spotlight"; readonly places: readonly string[]; readonly snag: string | null }
+  | { readonly do: "tool"; readonly tool: BoardTool }
+  | { readonly do: "placing"; readonly placing: Placing | null }
+  | { readonly do: "wire-from"; readonly terminal: string | null }
+  | { readonly do: "flick"; readonly control: string }
+  | { readonly do: "stand"; readonly positions: Readonly<Record<string, string>> }
+  | { readonly do: "preferences"; readonly change: Partial<EditorState["preferences"]> }
+  | { readonly do: "open-demo"; readonly name: string };
+
+/** What a command would do now; or why it can't, in words shown beside its greyed name. */
+export type Plan =
+  | { readonly reason: string }
+  | {
+      readonly transaction?: Transaction;
+      /** Selected afterwards. */
+      readonly select?: readonly string[];
+      readonly effects?: readonly Effect[];
+      readonly say?: string;
+    };
+
+export type CommandGroup = "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | "Snags" | "Look" | "Places";
+
+/** One thing a person can do. Menus, the command box, the shortcut help and the keys all read the one list. */
+export interface Command {
+  readonly id: string;
+  readonly title: string;
+  readonly group: CommandGroup;
+  /** "Mod" is Ctrl, or Command on a Mac. First is the one shown. */
+  readonly keys?: readonly string[];
+  /** Other words to find it by. */
+  readonly words?: string;
+  /** Pure: looks at the state, changes nothing. */
+  readonly plan: (state: EditorState) => Plan;
+}
+
+/** Why a plan is not possible, or `null` when it is. */
+export function reasonOf(plan: Plan): string | null {
+  return "reason" in plan ? plan.reason : null;
+}
+
+export const NOTHING_SELECTED: Plan = { reason: "Nothing is selected" };
+
+export function effect(...effects: readonly Effect[]): Plan {
+  return { effects };
+}
+
+/** "part", "3 parts". */
+export function counted(count: number, noun: string): string {
+  return count === 1 ? noun : `${count} ${noun}s`;
+}

@@ -1,0 +1,32 @@
+import type { EditorState } from "../store/editor-state.ts";
+import { addCommands } from "./add-commands.ts";
+import { arrangeCommands } from "./arrange-commands.ts";
+import type { Command } from "./command.ts";
+import { drawingCommands } from "./drawing-commands.ts";
+import { editCommands } from "./edit-commands.ts";
+import { lookCommands } from "./look-commands.ts";
+import { operateCommands, operateCommandsFor } from "./operate-commands.ts";
+import { placeCommands } from "./place-commands.ts";
+import { snagCommands } from "./snag-commands.ts";
+
+/** Every command that does not hang on what is in the drawing. */
+export const COMMANDS: readonly Command[] = [
+  ...drawingCommands,
+  ...editCommands,
+  ...arrangeCommands,
+  ...addCommands,
+  ...operateCommands,
+  ...snagCommands,
+  ...lookCommands,
+  ...placeCommands,
+];
+
+/** Every command there is now: the fixed ones and those of the drawing's own controls and situations. */
+export function commandsFor(state: EditorState): readonly Command[] {
+  return [...COMMANDS, ...operateCommandsFor(state)];
+}
+
+/** The command of that id; `undefined` when the drawing no longer has what it operates. */
+export function findCommand(state: EditorState, id: string): Command | undefined {
+  return commandsFor(state).find((command) => command.id === id);
+}

@@ -1,0 +1,223 @@
+import { createStore, type StoreApi } from "zustand/vanilla";
+import { record, redo, startHistory, undo, type Document, type History, type Transaction } from "../../core/document/index.ts";
+import type { BoardMarks } from "../board/marks.ts";
+import type { AnalystNews } from "../worker/analyst.ts";
+import type { Ask, Positions } from "../worker/protocol.ts";
+import { controlsOf, positionAfter } from "./controls-of.ts";
+import { documentOf, firstState, type EditorState, type Notice, type PlaceId } from "./editor-state.ts";
+import { keepPreferences, readPreferences, themeOf, type Preferences, type TextKeeper } from "./preferences.ts";
+import { sameCircuit } from "./same-circuit.ts";
+
+/** What the editor needs of the world outside. */
+export interface EditorPorts {
+  readonly now: () => number;
+  readonly preferences: TextKeeper;
+  readonly deviceIsDark: () => boolean;
+  /** Puts a question to the analysis; answers come back through `hear`. */
+  readonly ask: (question: Ask) => void;
+}
+
+/** The one place where the drawing and everything about the window changes. Panels and the Board read `store` and call these. */
+export class Editor {
+  readonly store: StoreApi<EditorState>;
+  readonly #ports: EditorPorts;
+
+  constructor(ports: EditorPorts) {
+    this.#ports = ports;
+    const preferences = readPreferences(ports.preferences);
+    this.store = createStore(() => firstState(preferences, themeOf(preferences, ports.deviceIsDark())));
+  }
+
+  get state(): EditorState {
+    return this.store.getState();
+  }
+
+  set(change: Partial<EditorState>): void {
+    this.store.setState(change);
+  }
+
+  /** Applies the edits as one step to undo. In a drawing that is only looked at nothing happens but a line that says so. */
+  dispatch(transaction: Transaction): void {
+    if (this.#refuses()) return;
+    this.#arrive(record(this.state.history, transaction, this.#ports.now()), transaction.label);
+  }
+
+  undo(): void {
+    const label = this.state.history.past.at(-1)?.label;
+    const before = undo(this.state.history);
+    if (before !== null && !this.#refuses()) this.#arrive(before, `Undone: ${label}`);
+  }
+
+  redo(): void {
+    const label = this.state.history.future.at(-1)?.label;
+    const after = redo(this.state.history);
+    if (after !== null && !this.#refuses()) this.#arrive(after, `Done again: ${label}`);
+  }
+
+  /** Opens another drawing in place of the present one. Its history starts anew. */
+  open(drawing: { readonly id: string; readonly document: Document; readonly save: number; readonly access?: EditorState["access"] }): void {
+    this.set({
+      drawingId: drawing.id,
+      history: startHistory(drawing.document),
+      revision: this.state.revision + 1,
+      selection: new Set(),
+      positions: {},
+      tool: "select",
+      placing: null,
+      leads: [],
+      reveal: { places: [] },
+      spotlight: [],
+      chosenSnag: null,
+      wireFrom: null,
+      menu: null,
+      report: null,
+      reportRevision: -1,
+      present: null,
+      marks: null,
+      keeping: { status: "kept", atMs: this.#ports.now() },
+      access: drawing.access ?? "editing",
+      save: drawing.save,
+    });
+    this.#analyse();
+  }
+
+  /** The tab that edits this drawing kept a newer one: show it, as it is not ours to undo. */
+  follow(document: Document, save: number): void {
+    this.#arrive(startHistory(document), "Changed in the other tab");
+    this.set({ save, keeping: { status: "kept", atMs: this.#ports.now() } });
+  }
+
+  select(ids: Iterable<string>): void {
+    this.set({ selection: new Set(ids) });
+  }
+
+  /** Moves a control; only the present situation is solved again. */
+  operate(controlId: string, position: string): void {
+    this.#stand({ ...this.state.positions, [controlId]: position });
+  }
+
+  /** To the control's next position; a momentary one is held until `release`. */
+  flick(controlId: string): void {
+    const control = controlsOf(documentOf(this.state)).find((one) => one.id === controlId);
+    if (control !== undefined) this.operate(controlId, positionAfter(control, this.state.positions[controlId]));
+  }
+
+  release(controlId: string): void {
+    const control = controlsOf(documentOf(this.state)).find((one) => one.id === controlId);
+    if (control?.momentary) this.operate(controlId, control.positions[0]!);
+  }
+
+  /** All controls at once: a saved situation. */
+  stand(positions: Positions): void {
+    this.#stand(positions);
+  }
+
+  show(place: PlaceId | null): void {
+    this.set({ place, menu: null });
+  }
+
+  setPreferences(change: Partial<Preferences>): void {
+    const preferences = { ...this.state.preferences, ...change };
+    keepPreferences(this.#ports.preferences, preferences);
+    this.set({ preferences, theme: themeOf(preferences, this.#ports.deviceIsDark()) });
+  }
+
+  /** The device went dark or light. */
+  followDevice(): void {
+    this.set({ theme: themeOf(this.state.preferences, this.#ports.deviceIsDark()) });
+  }
+
+  /** Gives the live region its next words; several in one frame are heard as the last of them. */
+  say(text: string): void {
+    this.set({ said: { text, turn: this.state.said.turn + 1 } });
+  }
+
+  notify(notice: Notice): void {
+    this.set({ notices: [...this.state.notices.filter((one) => one.about !== notice.about), notice] });
+  }
+
+  dismiss(about: string): void {
+    if (this.state.notices.some((one) => one.about === about)) {
+      this.set({ notices: this.state.notices.filter((one) => one.about !== about) });
+    }
+  }
+
+  /** Takes what the analysis says. Words about a drawing that has changed since are dropped, never shown. */
+  hear(news: AnalystNews): void {
+    switch (news.type) {
+      case "ready":
+        return;
+      case "analysed":
+        if (news.revision !== this.#askedRevision) return;
+        this.dismiss("analysis");
+        this.set({
+          report: news.report,
+          reportRevision: this.state.revision,
+          present: news.present,
+          marks: this.#current(news.marks),
+          analysis: "done",
+        });
+        return;
+      case "present":
+        if (news.revision !== this.#askedRevision) return;
+        this.set({ present: news.present, marks: this.#current(news.marks) });
+        return;
+      case "restarted":
+        this.notify({ about: "analysis", tone: "plain", text: "The analysis stopped and was started again. Your drawing is untouched." });
+        return;
+      case "failed":
+      case "stuck":
+        this.set({ analysis: "stuck", report: null, present: null, marks: null });
+        this.notify({
+          about: "analysis",
+          tone: "trouble",
+          text: `This drawing could not be analysed (${news.reason}). Nothing is lost: keep drawing, and the next change tries again.`,
+        });
+    }
+  }
+
+  /** Revision the last question was about; pure moves since then keep its answer valid. */
+  #askedRevision = -1;
+
+  #current(marks: BoardMarks): BoardMarks {
+    return marks.revision === this.state.revision ? marks : { ...marks, revision: this.state.revision };
+  }
+
+  #refuses(): boolean {
+    if (this.state.access === "editing") return false;
+    this.say("This drawing is open for editing in another tab.");
+    return true;
+  }
+
+  #arrive(history: History, said: string): void {
+    const before = documentOf(this.state);
+    const after = history.present;
+    if (after === before) return this.set({ history });
+    const revision = this.state.revision + 1;
+    const moved = sameCircuit(before, after);
+    const there = new Set([...after.parts, ...after.wires].map((thing) => thing.id));
+    this.set({
+      history,
+      revision,
+      selection: new Set([...this.state.selection].filter((id) => there.has(id))),
+      keeping: { status: "waiting" },
+      said: { text: said, turn: this.state.said.turn + 1 },
+      ...(moved && this.state.reportRevision === this.state.revision
+        ? { reportRevision: revision, marks: this.state.marks && { ...this.state.marks, revision } }
+        : {}),
+    });
+    if (!moved) this.#analyse();
+  }
+
+  #analyse(): void {
+    const { revision, positions } = this.state;
+    this.#askedRevision = revision;
+    this.set({ analysis: "waiting" });
+    this.#ports.ask({ type: "analyse", revision, document: documentOf(this.state), positions });
+  }
+
+  #stand(positions: Positions): void {
+    this.set({ positions });
+    this.#ports.ask({ type: "present", revision: this.#askedRevision, positions });
+  }
+}

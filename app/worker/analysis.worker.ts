@@ -1,0 +1,65 @@
+import { analyse, type Analysis } from "../../core/analyse.ts";
+import type { Document } from "../../core/document/index.ts";
+import type { Combination, Netlist } from "../../core/netlist/index.ts";
+import { readSituation } from "../../core/readings/index.ts";
+import { marksOf } from "./marks-of.ts";
+import type { Ask, Positions, Present, Told } from "./protocol.ts";
+
+const PRESENT = "present";
+
+/** The document last analysed: flicking a control solves only its net again. */
+let held: { readonly revision: number; readonly analysis: Analysis } | null = null;
+
+self.onmessage = ({ data }: MessageEvent<Ask>) => tell(answer(data));
+warmUp();
+tell({ type: "ready" });
+
+function answer(ask: Ask): Told {
+  try {
+    if (ask.type === "analyse") held = { revision: ask.revision, analysis: analyse(ask.document) };
+    if (held === null || held.revision !== ask.revision) throw new Error(`asked about revision ${ask.revision}, which is not here`);
+    const { report, study } = held.analysis;
+    const present = presentOf(study.netlist, ask.positions);
+    const marks = marksOf(ask.revision, study.netlist, report, present);
+    return ask.type === "analyse"
+      ? { type: "analysed", revision: ask.revision, report, present, marks }
+      : { type: "present", revision: ask.revision, present, marks };
+  } catch (error) {
+    return { type: "failed", revision: ask.revision, reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+function presentOf(netlist: Netlist, positions: Positions): Present {
+  const { settled, residualA, terminals, wires, parts } = readSituation(netlist, standing(netlist, positions), PRESENT, "Now");
+  return { positions, settled, residualA, terminals, wires, parts };
+}
+
+/** Positions of controls that were just deleted or changed are left out: those controls are at rest. */
+function standing(netlist: Netlist, positions: Positions): Combination {
+  return Uint8Array.from(netlist.controls, ({ id, positions: known }) => Math.max(0, known.indexOf(positions[id] ?? "")));
+}
+
+/** The first solve in a fresh engine is many times slower than the next: do it before anybody waits for it. */
+function warmUp(): void {
+  const drawing: Document = {
+    format: "groundstrap",
+    version: 1,
+    parts: [
+      { id: "b1", kind: "battery" },
+      { id: "f1", kind: "fuse", props: { ratingA: 10 } },
+      { id: "s1", kind: "switch" },
+      { id: "la1", kind: "lamp", props: { watts: 21 } },
+    ],
+    wires: [
+      { id: "w1", from: "b1.+", to: "f1.1", size: "14 AWG", metres: 0.1 },
+      { id: "w2", from: "f1.2", to: "s1.1", size: "16 AWG", metres: 1 },
+      { id: "w3", from: "s1.2", to: "la1.+", size: "16 AWG", metres: 2 },
+      { id: "w4", from: "la1.-", to: "b1.-", size: "16 AWG", metres: 3 },
+    ],
+  };
+  for (let round = 0; round < 3; round += 1) analyse(drawing);
+}
+
+function tell(told: Told): void {
+  self.postMessage(told);
+}

@@ -1,0 +1,103 @@
+import type { Ask, Told } from "./protocol.ts";
+
+/** The part of a browser worker that is used, so that tests can stand in for one. */
+export interface WorkerPort {
+  postMessage(message: Ask): void;
+  terminate(): void;
+  onmessage: ((event: { data: Told }) => void) | null;
+  onerror: ((event: { message?: string; preventDefault?: () => void }) => void) | null;
+}
+
+/** What the analyst reports besides the worker's own words. */
+export type AnalystNews = Told | { readonly type: "restarted" } | { readonly type: "stuck"; readonly reason: string };
+
+interface Options {
+  readonly makeWorker: () => WorkerPort;
+  readonly onNews: (news: AnalystNews) => void;
+  /** A worker silent for longer is taken for dead. */
+  readonly patienceMs?: number;
+}
+
+/** The same drawing may bring the worker down this often before it is left alone until the next edit. */
+const MOST_CRASHES = 2;
+
+/**
+ * Keeps one worker going and never more than one question in it: what is asked meanwhile waits, and only the newest of each sort
+ * is kept, so the answer is always to the latest. A worker that dies or falls silent is replaced and asked again.
+ */
+export class Analyst {
+  readonly #options: Options;
+  #worker: WorkerPort | null = null;
+  #busyWith: Ask | null = null;
+  #waiting: Ask | null = null;
+  /** The document the worker holds; sent again after a restart. */
+  #lastAnalyse: Extract<Ask, { type: "analyse" }> | null = null;
+  #crashes = 0;
+  #watch: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(options: Options) {
+    this.#options = options;
+    this.#start();
+  }
+
+  ask(question: Ask): void {
+    if (question.type === "analyse") {
+      this.#crashes = 0;
+      this.#lastAnalyse = question;
+      this.#waiting = question;
+    } else {
+      if (this.#lastAnalyse === null || this.#crashes > MOST_CRASHES) return;
+      this.#lastAnalyse = { ...this.#lastAnalyse, positions: question.positions };
+      this.#waiting = this.#waiting?.type === "analyse" ? this.#lastAnalyse : question;
+    }
+    this.#send();
+  }
+
+  stop(): void {
+    clearTimeout(this.#watch);
+    this.#worker?.terminate();
+    this.#worker = null;
+  }
+
+  #start(): void {
+    const worker = this.#options.makeWorker();
+    worker.onmessage = ({ data }) => this.#hear(data);
+    worker.onerror = (event) => {
+      event.preventDefault?.();
+      this.#replace(event.message ?? "it stopped");
+    };
+    this.#worker = worker;
+  }
+
+  #send(): void {
+    if (this.#busyWith !== null || this.#waiting === null) return;
+    if (this.#worker === null) this.#start();
+    this.#busyWith = this.#waiting;
+    this.#waiting = null;
+    this.#watch = setTimeout(() => this.#replace("it took too long"), this.#options.patienceMs ?? 20_000);
+    this.#worker!.postMessage(this.#busyWith);
+  }
+
+  #hear(told: Told): void {
+    if (told.type !== "ready") {
+      clearTimeout(this.#watch);
+      this.#busyWith = null;
+    }
+    this.#options.onNews(told);
+    this.#send();
+  }
+
+  #replace(reason: string): void {
+    this.stop();
+    this.#busyWith = null;
+    this.#crashes += 1;
+    if (this.#crashes > MOST_CRASHES) {
+      this.#waiting = null;
+      this.#options.onNews({ type: "stuck", reason });
+      return;
+    }
+    this.#waiting = this.#lastAnalyse;
+    this.#options.onNews({ type: "restarted" });
+    this.#send();
+  }
+}
