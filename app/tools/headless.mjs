@@ -32,7 +32,7 @@ const io = {
 async function main() {
   const [entry, ...argv] = process.argv.slice(2);
   install({ quiet: true });
-  const { run } = await import(pathToFileURL(await bundled(join(root, entry))).href);
+  const { run } = await import(pathToFileURL(await bundled(resolve(root, entry))).href);
   process.exitCode = await run(argv, io);
 }
 

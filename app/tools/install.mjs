@@ -7,12 +7,12 @@ import { fileURLToPath } from "node:url";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 
 /**
- * True when npm's own record of what it installed holds every package of the lock in the locked version.
+ * True when npm's own record of what it installed in `folder` holds every package of the lock in the locked version.
  * Optional packages made for other machines are rightly absent.
  */
-export function isInstalled() {
-  const wanted = packagesOf(join(root, "package-lock.json"));
-  const present = packagesOf(join(root, "node_modules", ".package-lock.json"));
+export function isInstalled(folder) {
+  const wanted = packagesOf(join(folder, "package-lock.json"));
+  const present = packagesOf(join(folder, "node_modules", ".package-lock.json"));
   return Object.entries(wanted).every(
     ([place, { version, optional }]) =>
       place === "" || present[place]?.version === version || (optional && !present[place]),
@@ -21,7 +21,7 @@ export function isInstalled() {
 
 /** Installs when needed. `quiet` keeps npm's words to itself unless the install fails; stdout stays untouched either way. */
 export function install({ quiet }) {
-  if (isInstalled()) return;
+  if (isInstalled(root)) return;
   const npm = process.env["npm_execpath"];
   const [command, first] = npm?.endsWith("js") ? [process.execPath, [npm]] : ["npm", []];
   const result = spawnSync(command, [...first, "ci", "--no-progress", "--loglevel=error"], {
