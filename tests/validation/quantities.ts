@@ -1,0 +1,17 @@
+import { batteryQuantities } from "./batteries.ts";
+import { capacityQuantities } from "./capacity.ts";
+import { crimpQuantities } from "./crimps.ts";
+import { fuseQuantities } from "./fuses.ts";
+import type { Quantity } from "./quantity.ts";
+import { shortCircuitQuantities } from "./short-circuits.ts";
+import { wireQuantities } from "./wire.ts";
+
+/** Everything the program works out that someone else has published. */
+export const quantities: readonly Quantity[] = [
+  ...wireQuantities,
+  ...capacityQuantities,
+  ...fuseQuantities,
+  ...shortCircuitQuantities,
+  ...crimpQuantities,
+  ...batteryQuantities,
+];
