@@ -1,0 +1,29 @@
+import * as z from "zod/mini";
+import { kindOf, partKinds, type PartKind } from "../parts/index.ts";
+import { issueInWords } from "./issue-in-words.ts";
+import { quote, refuse } from "./refusal.ts";
+
+const schemas = new WeakMap<PartKind, z.ZodMiniType>();
+
+/** The settings of one kind as a file may give them: each optional, others kept as they are. */
+export function propsSchema(kind: PartKind): z.ZodMiniType {
+  let schema = schemas.get(kind);
+  if (!schema) {
+    const shape = Object.entries(kind.settings).map(([key, setting]) => [key, z.optional(setting.schema)]);
+    schema = z.looseObject(Object.fromEntries(shape));
+    schemas.set(kind, schema);
+  }
+  return schema;
+}
+
+/** Refuses parts of a kind nobody knows, and settings outside their kind's limits. */
+export function checkParts(parts: readonly { kind: string; props?: unknown }[]): void {
+  parts.forEach((part, at) => {
+    const kind = kindOf(part.kind);
+    if (!kind) {
+      throw refuse(`parts[${at}].kind`, quote(part.kind), `one of ${partKinds.map((one) => one.kind).join(", ")}`);
+    }
+    const result = propsSchema(kind).safeParse(part.props ?? {});
+    if (!result.success) throw issueInWords(result.error.issues, part.props ?? {}, `parts[${at}].props`);
+  });
+}

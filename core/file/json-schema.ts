@@ -1,0 +1,33 @@
+import * as z from "zod/mini";
+import { partKinds } from "../parts/index.ts";
+import { propsSchema } from "./check-parts.ts";
+import { circuitSchema, partSchema } from "./circuit-schema.ts";
+
+/** The published JSON Schema of the circuit file, made from the very definitions that check a file on opening. */
+export function circuitJsonSchema(): Record<string, unknown> {
+  const parts = partKinds.map((kind) =>
+    z.looseObject({ ...partSchema.shape, kind: z.literal(kind.kind), props: z.optional(propsSchema(kind)) }),
+  );
+  const whole = z.looseObject({ ...circuitSchema.shape, parts: z.array(z.union(parts)) });
+  const schema = z.toJSONSchema(whole, { io: "input" }) as Record<string, unknown>;
+  return withDefaults({ title: "Groundstrap circuit file, version 1", ...schema });
+}
+
+/** Writes each kind's fallbacks and help into the schema, so that it states every default. */
+function withDefaults(schema: Record<string, unknown>): Record<string, unknown> {
+  const variants = at(schema, "properties", "parts", "items", "anyOf") as Record<string, unknown>[];
+  partKinds.forEach((kind, index) => {
+    const props = at(variants[index]!, "properties", "props", "properties") as Record<string, Record<string, unknown>> | undefined;
+    for (const [key, setting] of Object.entries(kind.settings)) {
+      const property = props?.[key];
+      if (!property) continue;
+      property["description"] = [setting.help, setting.follows && `Default: ${setting.follows}.`].filter(Boolean).join(" ");
+      if (setting.fallback !== null && setting.fallback !== undefined) property["default"] = setting.fallback;
+    }
+  });
+  return schema;
+}
+
+function at(from: unknown, ...keys: string[]): unknown {
+  return keys.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], from);
+}
