@@ -49,7 +49,7 @@ export interface Protection {
   readonly recloses: boolean;
   /** How reports name it after the part id: "" for the part itself, else a terminal ("blk.2"). */
   readonly terminal: string;
-  /** Operating-time table: key into `reference` fuse gates; `null`: none published. */
+  /** Fuse body by which `reference` knows its operating times; `null`: none published. */
   readonly gates: string | null;
   readonly holderA: number | null;
   readonly autoReset?: boolean;
@@ -61,7 +61,9 @@ export interface Contact {
   readonly a: string;
   readonly b: string;
   readonly ohm: number;
-  readonly movedBy: { readonly positions: readonly string[] } | { readonly coil: string; readonly closedWhen: "pulled-in" | "released" };
+  readonly movedBy:
+    | { readonly positions: readonly string[] }
+    | { readonly coil: string; readonly closedWhen: "pulled-in" | "released" };
   readonly ratedA: number | null;
 }
 
@@ -94,7 +96,11 @@ export type Draw =
   | { readonly law: "filament"; readonly watts: number | null; readonly ratedV: number }
   | { readonly law: "current"; readonly amps: number | null }
   /** `opens`: electrically open outside these volts (an LED lamp). */
-  | { readonly law: "power"; readonly watts: number | null; readonly opens: { readonly minV: number | null; readonly maxV: number | null } | null };
+  | {
+      readonly law: "power";
+      readonly watts: number | null;
+      readonly opens: { readonly minV: number | null; readonly maxV: number | null } | null;
+    };
 
 /** Anything that uses current, and any plain resistance a fault current would not get past. */
 export interface Load {

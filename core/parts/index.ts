@@ -1,3 +1,8 @@
 export * from "./elements.ts";
+export * from "./facts.ts";
 export * from "./part-kind.ts";
 export * from "./setting.ts";
+export * from "./registry.ts";
+export * from "./of-part.ts";
+export { extentOf } from "./extent.ts";
+export { elementForms } from "./custom-elements.ts";

@@ -1,7 +1,11 @@
 import type { Cover } from "../document/index.ts";
 import type { Box, Point, Stroke } from "../geometry/index.ts";
 import type { Element } from "./elements.ts";
+import type { PartFacts } from "./facts.ts";
 import type { Setting } from "./setting.ts";
+
+/** What a wire is made fast to here: decides how many may share it and which wire end fits. */
+export type Fixing = "stud" | "ground-screw" | "tab" | "contact" | "lead" | "joint";
 
 export interface Terminal {
   /** As marked on the real part. */
@@ -10,8 +14,11 @@ export interface Terminal {
   readonly at: Point;
   /** The side a wire leaves towards, unturned. */
   readonly exit: "left" | "right" | "up" | "down";
+  /** A joint of bare conductors: a wire may leave on any side. */
+  readonly anyExit?: true;
   /** What holds when the person said nothing about its cover. */
   readonly cover: { readonly wired: Cover; readonly unwired: Cover };
+  readonly fixing: Fixing;
   /** In words for the outline and the Card: "contact, on at rest". */
   readonly about: string;
 }
@@ -35,7 +42,7 @@ export interface Control {
 /** What `model` may know beyond the part's own settings. */
 export interface Surroundings {
   readonly nominalV: 12 | 24;
-  /** This part's terminal is joined by wires alone to the positive of another source's series neighbour (see `battery`). */
+  /** A source whose negative terminal is joined by wires alone to the positive of another (the upper one of a series pair). */
   readonly seriesUpper: boolean;
 }
 
@@ -55,12 +62,17 @@ export interface PartKind<S = Record<string, unknown>> {
   /** One sentence for the Shelf and the help page. */
   readonly about: string;
   readonly settings: { readonly [K in keyof S]: Setting<S[K]> };
+  /** What is wrong between settings that are each right by themselves, as one line ("wanted …, got …"); `null`: nothing. */
+  check?(settings: S): string | null;
+  /** Settings a part dropped from the Shelf starts with, where the vehicle's volts or a new part's unknowns ask for them. */
+  fresh?(nominalV: 12 | 24): Readonly<Record<string, unknown>>;
   terminals(settings: S): readonly Terminal[];
   symbol(settings: S, pose: Pose): readonly Stroke[];
   /** Extent of the symbol's own drawing, terminals included, labels excluded. */
   bounds(settings: S): Box;
   control?(settings: S): Control | null;
   model(settings: S, surroundings: Surroundings): readonly Element[];
+  facts?(settings: S): PartFacts;
   /** Words printed beside the symbol under its label: "10 A", "50 W". Empty for none. */
   caption(settings: S, surroundings: Surroundings): string;
 }

@@ -5,15 +5,18 @@ export type SettingUnit = "V" | "A" | "W" | "ohm" | "mohm" | "Ah" | "s" | "mm2" 
 
 /**
  * One thing a person can set on a part. `schema` checks what a file says; `fallback` holds when it says nothing, and is `null`
- * where nothing may be assumed (a rating nobody gave).
+ * where nothing may be assumed (a rating nobody gave) or where it follows from something else (`follows` says from what).
  */
 export interface Setting<T> {
-  readonly type: "quantity" | "whole" | "choice" | "flag" | "text" | "list";
+  /** `texts`: a list with one text, or several, in each place. `bench`: drawn and put together on the Bench, not typed. */
+  readonly type: "quantity" | "whole" | "choice" | "flag" | "text" | "list" | "texts" | "bench";
   readonly label: string;
   /** One sentence in trade words, shown beside the field. */
   readonly help: string;
   readonly unit: SettingUnit;
   readonly fallback: T;
+  /** What holds when nothing is said, where that is not one value: "2.1 times the pull-in volts". */
+  readonly follows?: string;
   readonly min?: number;
   readonly max?: number;
   readonly options?: readonly { readonly value: string; readonly label: string }[];
@@ -28,14 +31,34 @@ interface QuantityOptions {
   readonly help: string;
 }
 
+type Options<V extends string> = readonly { readonly value: V; readonly label: string }[];
+
 /** A number with a unit that has a usual value. */
-export function quantity(label: string, unit: SettingUnit, fallback: number, options: QuantityOptions): Setting<number> {
+export function quantity(
+  label: string,
+  unit: SettingUnit,
+  fallback: number,
+  options: QuantityOptions,
+): Setting<number> {
   return { ...number(label, unit, options), fallback, schema: bounded(options) };
 }
 
 /** A number with a unit that nobody may assume; `null` until the person says it. */
-export function rating(label: string, unit: SettingUnit, options: QuantityOptions): Setting<number | null> {
+export function rating(
+  label: string,
+  unit: SettingUnit,
+  options: QuantityOptions & { readonly follows?: string },
+): Setting<number | null> {
   return { ...number(label, unit, options), fallback: null, schema: z.nullable(bounded(options)) };
+}
+
+/** A number where `null` is an answer of its own ("none"), so that nothing said stays `undefined`; `follows` tells what holds then. */
+export function numberOrNone(
+  label: string,
+  unit: SettingUnit,
+  options: QuantityOptions & { readonly follows: string },
+): Setting<number | null | undefined> {
+  return { ...number(label, unit, options), fallback: undefined, schema: z.nullable(bounded(options)) };
 }
 
 export function whole(label: string, fallback: number, options: QuantityOptions): Setting<number> {
@@ -46,13 +69,36 @@ export function choice<const V extends string>(
   label: string,
   fallback: V,
   help: string,
-  options: readonly { readonly value: V; readonly label: string }[],
+  options: Options<V>,
 ): Setting<V> {
-  return { type: "choice", label, unit: "", help, fallback, options, schema: z.enum(options.map((option) => option.value)) };
+  return { type: "choice", label, unit: "", help, fallback, options, schema: z.enum(values(options)) };
+}
+
+/** A choice nobody may make for the person; `null` until they say it. */
+export function unsaidChoice<const V extends string>(
+  label: string,
+  help: string,
+  options: Options<V>,
+): Setting<V | null> {
+  return {
+    type: "choice",
+    label,
+    unit: "",
+    help,
+    fallback: null,
+    options,
+    schema: z.nullable(z.enum(values(options))),
+  };
 }
 
 export function flag(label: string, fallback: boolean, help: string): Setting<boolean> {
   return { type: "flag", label, unit: "", help, fallback, schema: z.boolean() };
+}
+
+/** A short text that must have a certain form; `null` until the person says it. `wanted` completes "wanted …". */
+export function text(label: string, help: string, form: RegExp, wanted: string): Setting<string | null> {
+  const schema = z.nullable(z.string().check(z.maxLength(60), z.regex(form, { error: wanted })));
+  return { type: "text", label, unit: "", help, fallback: null, schema };
 }
 
 export function list<R>(
@@ -75,10 +121,22 @@ export function list<R>(
   };
 }
 
+/** A list whose places hold one text or several, up to 64 of each. */
+export function texts(label: string, help: string): Setting<readonly (string | readonly string[])[]> {
+  const word = z.string().check(z.maxLength(60));
+  const several = z.array(word).check(z.maxLength(64));
+  const schema = z.array(z.union([word, several])).check(z.maxLength(64));
+  return { type: "texts", label, unit: "", help, fallback: [], schema };
+}
+
 function number(label: string, unit: SettingUnit, options: QuantityOptions) {
   return { type: "quantity" as const, label, unit, ...options };
 }
 
 function bounded({ min, max }: QuantityOptions) {
   return z.number().check(z.gte(min), z.lte(max));
+}
+
+function values<V extends string>(options: Options<V>): V[] {
+  return options.map((option) => option.value);
 }
