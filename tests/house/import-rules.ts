@@ -48,10 +48,10 @@ interface Import {
 /** What breaks the import rules, one sentence each, with the line to change. */
 export function importTrouble(tree: Tree): string[] {
   const imports = [...tree].flatMap(([path, text]) => importsOf(path, text));
-  return [...imports.flatMap((item) => troubleWith(item, tree)), ...cycles(imports)];
+  return [...imports.flatMap(troubleWith), ...cycles(imports)];
 }
 
-function troubleWith(item: Import, tree: Tree): string[] {
+function troubleWith(item: Import): string[] {
   const { from, line, specifier, target } = item;
   const say = (text: string) => [`${from}:${line}: "${specifier}" ${text}`];
   if (target === null) {
@@ -64,7 +64,7 @@ function troubleWith(item: Import, tree: Tree): string[] {
   const home = folderOf(from);
   const goal = folderOf(target);
   if (home === goal) return [];
-  if (!isFrontDoor(target) && tree.has(`${goal}/index.ts`))
+  if (target.startsWith("core/") && !isFrontDoor(target))
     return say(`goes past the front door; import ${goal}/index.ts`);
   return from.startsWith("core/") ? orderTrouble(unitOf(from), unitOf(target), say) : [];
 }
@@ -83,7 +83,7 @@ function orderTrouble(home: string, goal: string, say: (text: string) => string[
   return [];
 }
 
-/** Folders of core and app are their first level; what lies deeper belongs to it. An app folder has a front door only if it has an index.ts. */
+/** The first level of core or app; what lies deeper belongs to it. */
 function folderOf(path: string): string {
   const steps = path.split("/");
   return steps.slice(0, Math.min(2, steps.length - 1)).join("/");

@@ -38,6 +38,7 @@ describe("the search for kind names", () => {
     `// part.kind === "relay"`,
     `/* "relay" */`,
     `const title = "a relay";`,
+    `<p>Try "relay".</p>`,
   ])("passes %s", (text) => {
     expect(found(text)).toEqual([]);
   });

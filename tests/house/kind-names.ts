@@ -11,11 +11,16 @@ export function kindNamesIn(path: string, text: string, kinds: readonly string[]
     if (/\bswitch\s*\([^)]*\bkind\b/i.test(line))
       return [`${place} switches on the kind; let the kinds declare the answer as a property`];
     return [...line.matchAll(/(["'`])([a-z-]+)\1/g)]
-      .filter(({ 2: word = "" }) => kinds.includes(word))
+      .filter(({ 2: word = "", index }) => kinds.includes(word) && !isProse(line.slice(0, index)))
       .filter(({ 2: word = "" }) => !SHARED_WORDS.includes(word) || /\bkinds?\b/i.test(line))
       .map(
         ({ 2: word }) =>
           `${place} names the kind "${word}"; let core/parts declare what is needed as a property or a constant`,
       );
   });
+}
+
+/** In the text of an element, as in `<p>Try "fuse"`. */
+function isProse(before: string): boolean {
+  return /<\w[^>]*>[^<{]*$/.test(before);
 }

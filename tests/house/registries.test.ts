@@ -38,6 +38,32 @@ test.each([parts, rules])("each member of $folder has its test file", ({ folder,
   expect(missing, "test files to write").toEqual([]);
 });
 
+// An example and its put-right twin share a file, so each name begins with the file's.
+test("each example of core/examples is listed and has its file's name", () => {
+  const modules: Modules = import.meta.glob("../../core/examples/*.ts", { eager: true });
+  const listed = Object.values(modules["../../core/examples/index.ts"] ?? {})
+    .filter(Array.isArray)
+    .flat();
+  const trouble = Object.entries(modules).flatMap(([path, module]) => {
+    const file = path.replace(/^.*\//, "").replace(".ts", "");
+    if (file === "index") return [];
+    return Object.entries(module).flatMap(([exported, thing]) => {
+      if (!isExample(thing)) return [];
+      const entry = listed.find((item) => item === thing || Object.values(item as object).includes(thing)) as unknown;
+      if (!entry) return [`${exported} of core/examples/${file}.ts: add it to the list in core/examples/index.ts`];
+      const { id = file } = entry as { id?: string };
+      return id.startsWith(file) ? [] : [`core/examples/${file}.ts holds "${id}": give both one name`];
+    });
+  });
+  expect(trouble).toEqual([]);
+});
+
+function isExample(thing: unknown): boolean {
+  if (typeof thing !== "object" || thing === null) return false;
+  const { format, document } = thing as { format?: string; document?: { format?: string } };
+  return format === "groundstrap" || document?.format === "groundstrap";
+}
+
 describe("the registry rules", () => {
   const named = (thing: Record<string, unknown>) => thing["kind"];
   const lamp = { kind: "lamp" };
