@@ -1,1 +1,2 @@
 export * from "./types.ts";
+export { standingOf } from "./standing-of.ts";

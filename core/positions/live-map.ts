@@ -1,5 +1,6 @@
 import type { Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
+import { fullestConductions, type Conduction } from "./conduction.ts";
 import { groupMap } from "./group-map.ts";
 import { groupsOf, type Group } from "./groups.ts";
 import { ALWAYS_HOT, COLD, type Heat } from "./heat.ts";
@@ -16,6 +17,8 @@ export interface LiveMap {
   readonly samples: readonly GroupSample[];
   readonly combinations: number;
   readonly unproved: readonly Unproved[];
+  /** For each group the ways it can stand that matter to a fault. */
+  readonly conductions: readonly (readonly Conduction[])[];
 }
 
 export function liveMap(netlist: Netlist): LiveMap {
@@ -23,10 +26,12 @@ export function liveMap(netlist: Netlist): LiveMap {
   const byClass = new Map<number, Heat>();
   const samples: GroupSample[] = [];
   const unproved: Unproved[] = [];
+  const conductions: (readonly Conduction[])[] = [];
   let combinations = 0;
   for (const group of groupsOf(netlist, rails)) {
     combinations += group.size;
     const tables = relayTables(netlist, group);
+    conductions.push(fullestConductions(netlist, group, tables));
     if (!tables) {
       for (const [one, heat] of overlargeGroup(netlist, rails, group)) byClass.set(one, heat);
       unproved.push({ controls: idsOf(netlist, group), why: "too-many", when: "" });
@@ -37,7 +42,7 @@ export function liveMap(netlist: Netlist): LiveMap {
     heatOfGroup(netlist, rails, group, tables, byClass);
   }
   const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
-  return { heat, samples, combinations, unproved };
+  return { heat, samples, combinations, unproved, conductions };
 }
 
 function idsOf(netlist: Netlist, group: Group): string[] {

@@ -1,3 +1,4 @@
 export * from "./types.ts";
 export { readSituation, readSituations, solveCombination, solverOf, REST } from "./read-situation.ts";
 export { ampsThrough, voltsBetween } from "./part-reading.ts";
+export { solveWithout } from "./solve-without.ts";

@@ -1,1 +1,2 @@
 export * from "./types.ts";
+export { buildReport } from "./build-report.ts";

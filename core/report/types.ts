@@ -1,7 +1,6 @@
-import type { Hot } from "../positions/index.ts";
-import type { Guard } from "../positions/index.ts";
+import type { Guard, Hot } from "../positions/index.ts";
 import type { PartReading, WireReading } from "../readings/index.ts";
-import type { Level, Remedy } from "../rules/index.ts";
+import type { Snag } from "../rules/index.ts";
 
 /** The analysis report, version 1: the public answer, plain JSON. Field meanings stand with the types it is made of. */
 export interface Report {
@@ -48,13 +47,4 @@ export interface ReportSummary {
   /** Combinations looked at over all groups; and what was left unproved, in words. */
   readonly combinations: number;
   readonly unproved: readonly string[];
-}
-
-export interface Snag {
-  readonly rule: string;
-  readonly level: Level;
-  readonly at: readonly string[];
-  readonly measure: Readonly<Record<string, number | string | null>>;
-  readonly text: string;
-  readonly remedies: readonly Remedy[];
 }

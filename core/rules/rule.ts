@@ -1,3 +1,4 @@
+import type { Solution } from "../circuit/index.ts";
 import type { Edit } from "../document/index.ts";
 import type { Netlist } from "../netlist/index.ts";
 import type { Standing } from "../positions/index.ts";
@@ -9,6 +10,8 @@ export interface Study {
   /** `rest` first, then the declared situations. */
   readonly situations: readonly SituationReading[];
   readonly standing: Standing;
+  /** The operating point of a situation with some wires (by number) cut. */
+  solveWithout(wires: readonly number[], situation: SituationReading): Solution;
 }
 
 /** `stop`: do not power up. `fix`: put right before use. `cant-check`: something is missing. */
@@ -43,4 +46,14 @@ export interface Rule {
   check(study: Study): readonly Finding[];
   /** What happens, where, by how much, in outcome words. */
   say(finding: Finding, study: Study): string;
+}
+
+/** A finding in full: what the report lists and a person reads. */
+export interface Snag {
+  readonly rule: string;
+  readonly level: Level;
+  readonly at: readonly string[];
+  readonly measure: Finding["measure"];
+  readonly text: string;
+  readonly remedies: readonly Remedy[];
 }

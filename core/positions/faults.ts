@@ -1,0 +1,38 @@
+import { restCombination, stateOf, type Netlist } from "../netlist/index.ts";
+import { solverOf } from "../readings/index.ts";
+import { isFixed } from "./rails.ts";
+import type { Conduction } from "./conduction.ts";
+
+/**
+ * Amps of a dead short from each node to battery negative, in the combination that gives most; -1 where no source drives one.
+ * Sources stand at their rest volts; loads, coils, what a feed already serves, and converters are off.
+ * `ways`: for each group the ways it can stand that matter. One group varies while the others stand as full as they can.
+ */
+export function faultCurrents(netlist: Netlist, ways: readonly (readonly Conduction[])[]): Float64Array {
+  const leftOut = new Uint8Array(netlist.circuit.branches.length);
+  for (const { spec, branch } of netlist.elements) {
+    if (branch >= 0 && (spec.type === "load" || spec.type === "coil" || spec.type === "converter")) leftOut[branch] = 1;
+  }
+  const fullest = ways.map((group) => group.reduce<Conduction>((most, one) => (one.size > most.size ? one : most), new Set()));
+  const worst = new Float64Array(netlist.nodeCount).fill(-1);
+  const look = (conductions: readonly Conduction[]) => {
+    const amps = solverOf(netlist).shortCurrents(faultState(netlist, conductions), leftOut);
+    for (let node = 0; node < worst.length; node++) worst[node] = Math.max(worst[node]!, amps[node]!);
+  };
+  look(fullest);
+  ways.forEach((group, at) => {
+    for (const one of group) if (one !== fullest[at]) look(fullest.map((other, index) => (index === at ? one : other)));
+  });
+  return worst;
+}
+
+function faultState(netlist: Netlist, conductions: readonly Conduction[]) {
+  const state = stateOf(netlist, restCombination(netlist), true);
+  for (const element of netlist.elements) {
+    const { spec, branch } = element;
+    if (branch >= 0 && !isFixed(element) && (spec.type === "contact" || spec.type === "source")) state.closed[branch] = 0;
+  }
+  for (const { spec, branch } of netlist.elements) if (spec.type === "source" && spec.when === null) state.closed[branch] = 1;
+  for (const conduction of conductions) for (const branch of conduction) state.closed[branch] = 1;
+  return state;
+}

@@ -1,0 +1,72 @@
+import { wireSurroundings } from "../document/index.ts";
+import type { NetElement, Netlist, NetWire } from "../netlist/index.ts";
+import { longestOpeningS, withstandA2s } from "../reference/index.ts";
+import { faultCurrents } from "./faults.ts";
+import { guardsOf, type WireGuard } from "./guards.ts";
+import { liveMap, type LiveMap } from "./live-map.ts";
+import type { Guard, Standing, TerminalStanding, WireStanding } from "./types.ts";
+
+/** Everything that holds over every combination of the controls: what is hot, guarded, and how hard a short would be. */
+export function standingOf(netlist: Netlist): Standing {
+  const map = liveMap(netlist);
+  const faults = faultCurrents(netlist, map.conductions);
+  const guards = guardsOf(netlist);
+  const devices = devicesByName(netlist);
+  return {
+    terminals: netlist.terminals.map(({ node, cover }): TerminalStanding => {
+      return { ...map.heat[node]!, bare: cover === "bare", faultA: faultAt(map, faults, node) };
+    }),
+    wires: netlist.wires.map((wire, at) => wireStanding(netlist, wire, guards[at]!, map, faults, devices)),
+    samples: map.samples,
+    combinations: map.combinations,
+    unproved: map.unproved,
+  };
+}
+
+function faultAt(map: LiveMap, faults: Float64Array, node: number): number | null {
+  return map.heat[node]!.via === "direct" && faults[node]! >= 0 ? faults[node]! : null;
+}
+
+function wireStanding(
+  netlist: Netlist,
+  wire: NetWire,
+  guard: WireGuard,
+  map: LiveMap,
+  faults: Float64Array,
+  devices: ReadonlyMap<string, NetElement>,
+): WireStanding {
+  const ends = [wire.from.node, wire.to.node].map((node) => faultAt(map, faults, node));
+  const faultA = ends.includes(null) ? null : Math.min(...ends.map(Number));
+  const clearsWithinS = guard.guard && faultA !== null ? clearingTime(guard.guard, faultA, devices) : null;
+  return {
+    capacityA: wire.capacityA,
+    ...guard,
+    faultA,
+    clearsWithinS,
+    heatRatio: heatRatio(netlist, wire, faultA, clearsWithinS),
+  };
+}
+
+/** Protective elements by the name a guard gives them. */
+function devicesByName(netlist: Netlist): Map<string, NetElement> {
+  return new Map(
+    netlist.elements.flatMap((element): [string, NetElement][] => {
+      const { spec, part } = element;
+      if (spec.type !== "protection") return [];
+      return [[spec.terminal ? `${part.part.id}.${spec.terminal}` : part.part.id, element]];
+    }),
+  );
+}
+
+function clearingTime(guard: Guard, faultA: number, devices: ReadonlyMap<string, NetElement>): number | null {
+  const device = devices.get(guard.at)?.spec;
+  if (device?.type !== "protection" || guard.ratingA === null) return null;
+  return longestOpeningS(device.gates, guard.ratingA, faultA);
+}
+
+/** Heat of the short until its guard opens, over what the conductor stands. */
+function heatRatio(netlist: Netlist, { wire, areaMm2 }: NetWire, faultA: number | null, seconds: number | null): number | null {
+  if (areaMm2 === null || faultA === null || seconds === null) return null;
+  const { insulationC } = wireSurroundings(wire, netlist.system);
+  return (faultA ** 2 * seconds) / withstandA2s(areaMm2, insulationC);
+}
