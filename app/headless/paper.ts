@@ -1,7 +1,58 @@
+import { analyse } from "../../core/analyse.ts";
+import { paperFiles, paperOf, papers, type Paper, type PaperOptions } from "../../core/papers/index.ts";
 import type { Io } from "./io.ts";
+import { openCircuit, UNUSABLE } from "./open-circuit.ts";
 
+const SIZES = ["A5", "A4", "Letter", "Half-letter"] as const;
+
+interface Order {
+  readonly path: string;
+  readonly paper: Paper;
+  readonly out: string;
+  readonly options: PaperOptions;
+}
+
+/** `paper FILE --kind KIND --out OUT`: writes one of the papers; 2 and nothing written when the file or the words can't be used. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
-  const bytes = await io.read(argv[0] ?? "-");
-  io.out(`paper: ${bytes.length} bytes\n`);
-  return 0;
+  const order = orderFrom(argv);
+  if (typeof order === "string") {
+    io.err(`paper: ${order}\n`);
+    return UNUSABLE;
+  }
+  const document = await openCircuit(order.path, io);
+  if (!document) return UNUSABLE;
+  const { study, report } = analyse(document);
+  const dot = order.out.lastIndexOf(".");
+  const [name, extension] = dot > 0 ? [order.out.slice(0, dot), order.out.slice(dot)] : [order.out, ""];
+  const files = paperFiles(order.paper, { document, netlist: study.netlist, report }, order.options, extension);
+  try {
+    for (const { suffix, text } of files) await io.write(`${name}${suffix}${extension}`, text);
+  } catch (error) {
+    io.err(`${order.out}: can't be written (${(error as { code?: string }).code ?? "unknown reason"})\n`);
+    return UNUSABLE;
+  }
+  return report.snags.some(({ level }) => level === "stop") ? 1 : 0;
+}
+
+/** What was asked for, or a line that says what is wrong with the asking. */
+function orderFrom(argv: readonly string[]): Order | string {
+  const words = new Map<string, string>();
+  const paths: string[] = [];
+  for (let at = 0; at < argv.length; at++) {
+    const word = argv[at]!;
+    if (!word.startsWith("--")) paths.push(word);
+    else if (word === "--portrait") words.set(word, "yes");
+    else words.set(word, argv[++at] ?? "");
+  }
+  const kinds = papers.map(({ kind }) => kind).join(", ");
+  const [path] = paths;
+  const out = words.get("--out");
+  if (path === undefined || paths.length !== 1 || !out) return `wanted FILE --kind KIND --out OUT; KIND is one of ${kinds}`;
+  const paper = paperOf(words.get("--kind") ?? "");
+  if (!paper) return `--kind: got "${(words.get("--kind") ?? "").slice(0, 60)}", wanted one of ${kinds}`;
+  const size = SIZES.find((one) => one.toLowerCase() === (words.get("--size") ?? "A5").toLowerCase());
+  if (!size) return `--size: got "${words.get("--size")!.slice(0, 60)}", wanted one of ${SIZES.join(", ")}`;
+  const groundWord = words.get("--words") ?? "ground";
+  if (groundWord !== "ground" && groundWord !== "earth") return `--words: got "${groundWord.slice(0, 60)}", wanted ground or earth`;
+  return { path, paper, out, options: { size, landscape: !words.has("--portrait"), words: groundWord } };
 }
