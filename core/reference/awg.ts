@@ -1,6 +1,6 @@
 import type { ReferenceTable } from "./reference-table.ts";
 
-/** Largest gauge number first listed: 24 AWG to 4/0. */
+/** Gauges the help page lists, thinnest first. */
 const LISTED_GAUGES = [24, 22, 20, 18, 16, 14, 12, 10, 8, 6, 4, 3, 2, 1, 0, -1, -2, -3];
 
 /** Circular mils in one square millimetre: a circular mil is the area of a circle 0.0254 mm across. */
