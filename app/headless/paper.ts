@@ -47,12 +47,14 @@ function orderFrom(argv: readonly string[]): Order | string {
   const kinds = papers.map(({ kind }) => kind).join(", ");
   const [path] = paths;
   const out = words.get("--out");
-  if (path === undefined || paths.length !== 1 || !out) return `wanted FILE --kind KIND --out OUT; KIND is one of ${kinds}`;
+  if (path === undefined || paths.length !== 1 || !out)
+    return `wanted FILE --kind KIND --out OUT; KIND is one of ${kinds}`;
   const paper = paperOf(words.get("--kind") ?? "");
   if (!paper) return `--kind: got "${(words.get("--kind") ?? "").slice(0, 60)}", wanted one of ${kinds}`;
   const size = SIZES.find((one) => one.toLowerCase() === (words.get("--size") ?? "A5").toLowerCase());
   if (!size) return `--size: got "${words.get("--size")!.slice(0, 60)}", wanted one of ${SIZES.join(", ")}`;
   const groundWord = words.get("--words") ?? "ground";
-  if (groundWord !== "ground" && groundWord !== "earth") return `--words: got "${groundWord.slice(0, 60)}", wanted ground or earth`;
+  if (groundWord !== "ground" && groundWord !== "earth")
+    return `--words: got "${groundWord.slice(0, 60)}", wanted ground or earth`;
   return { path, paper, out, options: { size, landscape: !words.has("--portrait"), words: groundWord } };
 }

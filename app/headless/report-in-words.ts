@@ -67,7 +67,8 @@ function hotLines({ terminals }: Report): string[] {
   return [
     "Hot metal",
     ...hot.map(([address, { hot, via, when, bare }]) => {
-      const how = hot === "always" ? "always hot" : hot === "at-rest" ? `hot at rest (when ${when})` : `hot when ${when}`;
+      const how =
+        hot === "always" ? "always hot" : hot === "at-rest" ? `hot at rest (when ${when})` : `hot when ${when}`;
       return `  ${address}: ${how}${via === "load" ? ", through a load" : ""}${bare ? ", BARE" : ""}`;
     }),
     "",
@@ -88,7 +89,9 @@ function wireLines({ wires }: Report): string[] {
 function guardInWords(guard: Report["wires"][string]["guard"], unguardedM: number | null): string {
   if (guard === undefined) return "a return";
   if (guard === null) return unguardedM === null ? "UNGUARDED" : `UNGUARDED for ${unguardedM} m`;
-  return guard.ratingA === null ? `guarded by ${guard.at}, rating not known` : `guarded by ${guard.at} (${guard.ratingA} A)`;
+  return guard.ratingA === null
+    ? `guarded by ${guard.at}, rating not known`
+    : `guarded by ${guard.at} (${guard.ratingA} A)`;
 }
 
 function summaryLines({ summary }: Report): string[] {

@@ -13,9 +13,16 @@ export type Edit =
   | { readonly op: "set-cover"; readonly terminal: string; readonly cover: Cover | undefined }
   | { readonly op: "add-wire"; readonly wire: Wire }
   | { readonly op: "remove-wire"; readonly id: string }
-  | { readonly op: "set-wire"; readonly id: string; readonly change: { readonly [K in keyof Wire]?: Wire[K] | undefined } }
+  | {
+      readonly op: "set-wire";
+      readonly id: string;
+      readonly change: { readonly [K in keyof Wire]?: Wire[K] | undefined };
+    }
   | { readonly op: "set-sheet"; readonly change: { readonly [K in keyof Sheet]?: Sheet[K] | undefined } }
-  | { readonly op: "set-system"; readonly change: { readonly [K in keyof SystemSettings]?: SystemSettings[K] | undefined } }
+  | {
+      readonly op: "set-system";
+      readonly change: { readonly [K in keyof SystemSettings]?: SystemSettings[K] | undefined };
+    }
   | { readonly op: "set-situations"; readonly situations: readonly Situation[] };
 
 /** What a person did, as one step to undo. */
@@ -26,7 +33,12 @@ export interface Transaction {
 }
 
 /** A part moved or turned: the edit a drag ends in. */
-export type Placement = { readonly id: string; readonly at: GridPoint; readonly turn?: Part["turn"]; readonly flip?: boolean };
+export type Placement = {
+  readonly id: string;
+  readonly at: GridPoint;
+  readonly turn?: Part["turn"];
+  readonly flip?: boolean;
+};
 
 /**
  * The document with all edits applied in order; the input is untouched and unchanged pieces are shared.
@@ -82,7 +94,7 @@ export function splitAddress(address: string): [part: string, terminal: string] 
 }
 
 function changed<T extends object>(record: T, change: { readonly [K in keyof T]?: T[K] | undefined }): T {
-  const next = { ...record, ...change } as T;
+  const next: T = { ...record, ...change };
   for (const key of Object.keys(change) as (keyof T)[]) if (change[key] === undefined) delete next[key];
   return next;
 }
@@ -96,7 +108,8 @@ function changePart(document: Document, id: string, change: (part: Part) => Part
 }
 
 function removePart(document: Document, id: string): Document {
-  if (!document.parts.some((part) => part.id === id)) throw new RangeError(`applyEdits: there is no part "${id}" in the document`);
+  if (!document.parts.some((part) => part.id === id))
+    throw new RangeError(`applyEdits: there is no part "${id}" in the document`);
   const touches = (address: string) => splitAddress(address)[0] === id;
   return {
     ...document,

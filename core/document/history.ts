@@ -43,7 +43,11 @@ export function record(history: History, transaction: Transaction, atMs: number)
   const present = applyEdits(history.present, transaction.edits);
   const mergeKey = mergeKeyOf(transaction.edits);
   const last = history.past.at(-1);
-  const merges = mergeKey !== null && last?.mergeKey === mergeKey && atMs - last.atMs < MERGE_WITHIN_MS && history.future.length === 0;
+  const merges =
+    mergeKey !== null &&
+    last?.mergeKey === mergeKey &&
+    atMs - last.atMs < MERGE_WITHIN_MS &&
+    history.future.length === 0;
   const step: Step = { label: transaction.label, document: merges ? last.document : history.present, atMs, mergeKey };
   const kept = merges ? history.past.slice(0, -1) : history.past;
   return { present, past: [...kept, step].slice(-MOST_STEPS), future: [] };

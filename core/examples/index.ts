@@ -1,1 +1,7 @@
-export {};
+import { awningLamps, awningLampsPutRight } from "./awning-lamps.ts";
+import type { Example } from "./example.ts";
+
+export type { Example } from "./example.ts";
+
+/** Every demo, each followed by its put-right twin; the first opens on a first visit. */
+export const EXAMPLES: readonly Example[] = [awningLamps, awningLampsPutRight];

@@ -47,19 +47,23 @@ function checkSituations({ parts, situations = [] }: Document): void {
   parts.forEach((part, at) => {
     const control = kindOf(part.kind)?.control?.(settingsOf(part));
     if (!control) return;
-    if (part.id === "engine") throw refuse(`parts[${at}].id`, '"engine"', "another id: the vehicle's engine has that name among the controls");
+    if (part.id === "engine")
+      throw refuse(`parts[${at}].id`, '"engine"', "another id: the vehicle's engine has that name among the controls");
     controls.set(part.id, control.positions);
   });
   const taken = new Set<string>();
   situations.forEach(({ id, set = {} }, at) => {
-    if (FORBIDDEN_NAMES.has(id) || taken.has(id)) throw refuse(`situations[${at}].id`, quote(id), "an id that no other situation has");
+    if (FORBIDDEN_NAMES.has(id) || taken.has(id))
+      throw refuse(`situations[${at}].id`, quote(id), "an id that no other situation has");
     taken.add(id);
     for (const [control, position] of Object.entries(set)) {
       const key = `situations[${at}].set.${control}`;
       const positions = controls.get(control);
-      if (id === "rest") throw refuse(key, quote(position), 'nothing: "rest" is everything at rest and sets no control');
+      if (id === "rest")
+        throw refuse(key, quote(position), 'nothing: "rest" is everything at rest and sets no control');
       if (!positions) throw refuse(key, quote(position), `a control: ${[...controls.keys()].slice(0, 12).join(", ")}`);
-      if (!positions.includes(position)) throw refuse(key, quote(position), positions.map((one) => JSON.stringify(one)).join(" or "));
+      if (!positions.includes(position))
+        throw refuse(key, quote(position), positions.map((one) => JSON.stringify(one)).join(" or "));
     }
   });
 }

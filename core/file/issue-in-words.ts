@@ -36,7 +36,9 @@ function wantedInWords(issue: Issue): string {
     case "invalid_value":
       return issue.values.map((value) => JSON.stringify(value)).join(" or ");
     case "too_small":
-      return issue.origin === "number" ? `at least ${String(issue.minimum)}` : `at least ${String(issue.minimum)} in it`;
+      return issue.origin === "number"
+        ? `at least ${String(issue.minimum)}`
+        : `at least ${String(issue.minimum)} in it`;
     case "too_big":
       return issue.origin === "number" ? `at most ${String(issue.maximum)}` : `at most ${String(issue.maximum)} in it`;
     case "not_multiple_of":

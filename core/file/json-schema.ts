@@ -17,11 +17,14 @@ export function circuitJsonSchema(): Record<string, unknown> {
 function withDefaults(schema: Record<string, unknown>): Record<string, unknown> {
   const variants = at(schema, "properties", "parts", "items", "anyOf") as Record<string, unknown>[];
   partKinds.forEach((kind, index) => {
-    const props = at(variants[index]!, "properties", "props", "properties") as Record<string, Record<string, unknown>> | undefined;
+    const props = at(variants[index]!, "properties", "props", "properties") as
+      Record<string, Record<string, unknown>> | undefined;
     for (const [key, setting] of Object.entries(kind.settings)) {
       const property = props?.[key];
       if (!property) continue;
-      property["description"] = [setting.help, setting.follows && `Default: ${setting.follows}.`].filter(Boolean).join(" ");
+      property["description"] = [setting.help, setting.follows && `Default: ${setting.follows}.`]
+        .filter(Boolean)
+        .join(" ");
       if (setting.fallback !== null && setting.fallback !== undefined) property["default"] = setting.fallback;
     }
   });

@@ -17,7 +17,11 @@ export function parseJson(input: string | Uint8Array): unknown {
   try {
     value = JSON.parse(text);
   } catch {
-    throw refuse("", text.trim() === "" ? "an empty file" : `text that is not JSON (${quote(text.trim().slice(0, 40))})`, "a circuit file (JSON)");
+    throw refuse(
+      "",
+      text.trim() === "" ? "an empty file" : `text that is not JSON (${quote(text.trim().slice(0, 40))})`,
+      "a circuit file (JSON)",
+    );
   }
   return clean(value);
 }
@@ -45,7 +49,8 @@ function clean(root: unknown): unknown {
     if (typeof value === "string" && value.length > MOST_STRING) {
       throw refuse(key, `text of ${value.length} characters`, "at most 10 000 characters");
     }
-    if (typeof value === "number" && !Number.isFinite(value)) throw refuse(key, "a number that is not finite", "a finite number");
+    if (typeof value === "number" && !Number.isFinite(value))
+      throw refuse(key, "a number that is not finite", "a finite number");
     if (Array.isArray(value)) {
       value.forEach((item, at) => open.push({ value: item, key: `${key}[${at}]`, depth: depth + 1 }));
     } else if (typeof value === "object" && value !== null) {

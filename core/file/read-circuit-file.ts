@@ -32,7 +32,11 @@ function checked(value: unknown): Document {
   if (file["format"] !== "groundstrap") throw refuse("format", quote(file["format"]), '"groundstrap"');
   const version = file["version"];
   if (typeof version === "number" && version > CURRENT_VERSION) {
-    throw refuse("version", String(version), `${CURRENT_VERSION} or older: this file was written by a newer Groundstrap`);
+    throw refuse(
+      "version",
+      String(version),
+      `${CURRENT_VERSION} or older: this file was written by a newer Groundstrap`,
+    );
   }
   const migrated = withTurnsInDegrees(migrate(file));
   const result = circuitSchema.safeParse(migrated);

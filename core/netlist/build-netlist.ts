@@ -45,7 +45,9 @@ export function buildNetlist(document: Document): Netlist {
   const uppers = seriesUppers(document, known, system.nominalV);
   const builder = new Builder();
   const wiresAt = wiresByTerminal(document);
-  const parts = known.map((part, index) => addPart(builder, part, index, surroundingsOf(system, uppers.has(part.part.id)), wiresAt));
+  const parts = known.map((part, index) =>
+    addPart(builder, part, index, surroundingsOf(system, uppers.has(part.part.id)), wiresAt),
+  );
   bindRelays(builder, parts);
   const wires = document.wires.map((_, index) => addWire(builder, document, system, index));
   return {
@@ -110,7 +112,15 @@ function addPart(
     const wires = wiresAt.get(address) ?? [];
     const cover: Cover =
       part.covers?.[terminal.name] ?? (wires.length > 0 ? terminal.cover.wired : terminal.cover.unwired);
-    const bound = { index: builder.terminals.length, address, part: net, terminal, node: nodeOf(terminal.name), wires, cover };
+    const bound = {
+      index: builder.terminals.length,
+      address,
+      part: net,
+      terminal,
+      node: nodeOf(terminal.name),
+      wires,
+      cover,
+    };
     builder.terminals.push(bound);
     builder.terminalAt.set(address, bound);
     return bound;
@@ -124,7 +134,8 @@ function nodeNames(builder: Builder, known: KnownPart, specs: readonly Element[]
   const nodes = new Map<string, number>([[CHASSIS, builder.chassis]]);
   for (const spec of specs) {
     if (spec.type !== "bar") continue;
-    const shared = spec.terminals.map((name) => nodes.get(name)).find((node) => node !== undefined) ?? builder.newNode();
+    const shared =
+      spec.terminals.map((name) => nodes.get(name)).find((node) => node !== undefined) ?? builder.newNode();
     for (const name of spec.terminals) nodes.set(name, shared);
   }
   for (const terminal of known.terminals) if (!nodes.has(terminal.name)) nodes.set(terminal.name, builder.newNode());
@@ -132,7 +143,9 @@ function nodeNames(builder: Builder, known: KnownPart, specs: readonly Element[]
     const node = nodes.get(name);
     if (node !== undefined) return node;
     if (!name.startsWith("$")) {
-      throw new RangeError(`buildNetlist: kind "${known.kind.kind}" names terminal "${name}", which it does not declare`);
+      throw new RangeError(
+        `buildNetlist: kind "${known.kind.kind}" names terminal "${name}", which it does not declare`,
+      );
     }
     const inner = builder.newNode();
     nodes.set(name, inner);
@@ -161,7 +174,8 @@ function bindRelays(builder: Builder, parts: readonly NetPart[]): void {
     for (const coil of part.elements) {
       if (coil.spec.type !== "coil") continue;
       const moved = part.elements.filter(
-        ({ spec }) => spec.type === "contact" && "coil" in spec.movedBy && spec.movedBy.coil === (coil.spec as Coil).name,
+        ({ spec }) =>
+          spec.type === "contact" && "coil" in spec.movedBy && spec.movedBy.coil === (coil.spec as Coil).name,
       );
       for (const contact of moved) builder.elements[contact.index]!.coil = coil.index;
       builder.elements[coil.index]!.relay = builder.relays.length;
@@ -205,7 +219,8 @@ function addWire(builder: Builder, document: Document, system: System, index: nu
 
 function terminalOr(builder: Builder, wire: string, address: string): NetTerminal {
   const terminal = builder.terminalAt.get(address);
-  if (!terminal) throw new RangeError(`buildNetlist: wire "${wire}" ends at "${address}", which is no terminal of the drawing`);
+  if (!terminal)
+    throw new RangeError(`buildNetlist: wire "${wire}" ends at "${address}", which is no terminal of the drawing`);
   return terminal;
 }
 

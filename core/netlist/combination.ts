@@ -15,7 +15,8 @@ export function combinationOf(netlist: Netlist, set: Readonly<Record<string, str
   for (const [id, position] of Object.entries(set)) {
     const control = netlist.controls.findIndex((one) => one.id === id);
     const at = netlist.controls[control]?.positions.indexOf(position) ?? -1;
-    if (at < 0) throw new RangeError(`combinationOf: got "${id}" at "${position}"; no control of the drawing has that position`);
+    if (at < 0)
+      throw new RangeError(`combinationOf: got "${id}" at "${position}"; no control of the drawing has that position`);
     combination[control] = at;
   }
   return combination;
@@ -51,7 +52,8 @@ export function controlNumber(netlist: Netlist, element: NetElement): number {
   }
   const id = element.part.part.id;
   const control = byId.get(id);
-  if (control === undefined) throw new RangeError(`controlNumber: part "${id}" moves a contact but declares no control`);
+  if (control === undefined)
+    throw new RangeError(`controlNumber: part "${id}" moves a contact but declares no control`);
   return control;
 }
 

@@ -12,7 +12,12 @@ const MOST_WORDED = 2 ** 12;
  * The shortest condition in words for "one of `holds`" over a group's controls: "s1 is on and engine is running, or ff1 is on".
  * Combinations outside `settled` may go either way. "always" and "never" at the ends.
  */
-export function conditionInWords(netlist: Netlist, controls: readonly number[], holds: TruthTable, settled: TruthTable): string {
+export function conditionInWords(
+  netlist: Netlist,
+  controls: readonly number[],
+  holds: TruthTable,
+  settled: TruthTable,
+): string {
   const truth = holds.and(settled);
   if (truth.isEmpty()) return "never";
   if (truth.equals(settled)) return "always";
@@ -30,7 +35,12 @@ interface SmallTruth {
   readonly values: readonly (boolean | null)[];
 }
 
-function onlyControlsThatMatter(netlist: Netlist, controls: readonly number[], truth: TruthTable, settled: TruthTable): SmallTruth {
+function onlyControlsThatMatter(
+  netlist: Netlist,
+  controls: readonly number[],
+  truth: TruthTable,
+  settled: TruthTable,
+): SmallTruth {
   const strides: number[] = [];
   controls.reduce((stride, control) => {
     strides.push(stride);
@@ -57,7 +67,10 @@ function project(
   settled: TruthTable,
 ): (boolean | null)[] | null {
   const count = (at: number) => netlist.controls[controls[at]!]!.positions.length;
-  const values: (boolean | null)[] = Array.from({ length: kept.reduce((product, at) => product * count(at), 1) }, () => null);
+  const values: (boolean | null)[] = Array.from(
+    { length: kept.reduce((product, at) => product * count(at), 1) },
+    () => null,
+  );
   for (let index = 0; index < truth.size; index++) {
     if (!settled.has(index)) continue;
     let small = 0;
@@ -100,7 +113,12 @@ function smallestCase(netlist: Netlist, controls: readonly number[], values: Sma
   return best;
 }
 
-function holdsThroughout(netlist: Netlist, controls: readonly number[], values: SmallTruth["values"], one: Case): boolean {
+function holdsThroughout(
+  netlist: Netlist,
+  controls: readonly number[],
+  values: SmallTruth["values"],
+  one: Case,
+): boolean {
   return values.every((value, index) => value !== false || !covers(one, digitsOf(netlist, controls, index)));
 }
 
@@ -118,10 +136,14 @@ function isRedundant(
 ): boolean {
   const others = cases.filter((_, other) => other < at);
   const later = cases.slice(at + 1);
-  return values.every((value, index) => {
-    const digits = digitsOf(netlist, controls, index);
-    return value !== true || !covers(one, digits) || [...others, ...later].some((other) => covers(other, digits)) === true;
-  }) && later.length > 0;
+  return (
+    values.every((value, index) => {
+      const digits = digitsOf(netlist, controls, index);
+      return (
+        value !== true || !covers(one, digits) || [...others, ...later].some((other) => covers(other, digits)) === true
+      );
+    }) && later.length > 0
+  );
 }
 
 /** Cases alike but for the position of one control become one: "key is accessory or on". */
@@ -155,9 +177,13 @@ function caseInWords(netlist: Netlist, controls: readonly number[], one: Case): 
     .sort(([first], [second]) => first - second)
     .map(([at, positions]) => {
       const control = netlist.controls[controls[at]!]!;
-      const names = [...positions].sort((first, second) => first - second).map((position) => control.positions[position]!);
+      const names = [...positions]
+        .sort((first, second) => first - second)
+        .map((position) => control.positions[position]!);
       const others = control.positions.filter((name) => !names.includes(name));
-      return others.length === 1 && names.length > 1 ? `${control.id} is not ${others[0]}` : `${control.id} is ${names.join(" or ")}`;
+      return others.length === 1 && names.length > 1
+        ? `${control.id} is not ${others[0]}`
+        : `${control.id} is ${names.join(" or ")}`;
     })
     .join(" and ");
 }

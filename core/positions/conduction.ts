@@ -18,7 +18,9 @@ export function fullestConductions(netlist: Netlist, group: Group, relays: Relay
   const found: Conduction[] = [];
   for (let index = 0; index < group.size; index++) {
     if (!relays.settled.has(index)) continue;
-    const here = new Set(moved.filter((element) => conducts(netlist, group, relays, element, index)).map(({ branch }) => branch));
+    const here = new Set(
+      moved.filter((element) => conducts(netlist, group, relays, element, index)).map(({ branch }) => branch),
+    );
     if (found.some((other) => isWithin(here, other))) continue;
     const kept = found.filter((other) => !isWithin(other, here));
     found.length = 0;

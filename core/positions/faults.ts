@@ -13,7 +13,9 @@ export function faultCurrents(netlist: Netlist, ways: readonly (readonly Conduct
   for (const { spec, branch } of netlist.elements) {
     if (branch >= 0 && (spec.type === "load" || spec.type === "coil" || spec.type === "converter")) leftOut[branch] = 1;
   }
-  const fullest = ways.map((group) => group.reduce<Conduction>((most, one) => (one.size > most.size ? one : most), new Set()));
+  const fullest = ways.map((group) =>
+    group.reduce<Conduction>((most, one) => (one.size > most.size ? one : most), new Set()),
+  );
   const worst = new Float64Array(netlist.nodeCount).fill(-1);
   const look = (conductions: readonly Conduction[]) => {
     const amps = solverOf(netlist).shortCurrents(faultState(netlist, conductions), leftOut);
@@ -30,9 +32,11 @@ function faultState(netlist: Netlist, conductions: readonly Conduction[]) {
   const state = stateOf(netlist, restCombination(netlist), true);
   for (const element of netlist.elements) {
     const { spec, branch } = element;
-    if (branch >= 0 && !isFixed(element) && (spec.type === "contact" || spec.type === "source")) state.closed[branch] = 0;
+    if (branch >= 0 && !isFixed(element) && (spec.type === "contact" || spec.type === "source"))
+      state.closed[branch] = 0;
   }
-  for (const { spec, branch } of netlist.elements) if (spec.type === "source" && spec.when === null) state.closed[branch] = 1;
+  for (const { spec, branch } of netlist.elements)
+    if (spec.type === "source" && spec.when === null) state.closed[branch] = 1;
   for (const conduction of conductions) for (const branch of conduction) state.closed[branch] = 1;
   return state;
 }

@@ -87,7 +87,10 @@ function directEdges(group: Group, rails: Rails, gates: Gates): Edge[] {
 function loadEdges(group: Group, rails: Rails): Edge[] {
   return group.elements.flatMap(({ spec, a, b }): Edge[] => {
     const passes =
-      spec.type === "load" || spec.type === "coil" || spec.type === "converter" || (spec.type === "diode" && spec.suppresses);
+      spec.type === "load" ||
+      spec.type === "coil" ||
+      spec.type === "converter" ||
+      (spec.type === "diode" && spec.suppresses);
     if (!passes) return [];
     const from = rails.classOf[a]!;
     const to = rails.classOf[b]!;

@@ -43,7 +43,8 @@ export function worstReach(graph: WayGraph, start: SourceStart): Reach[] {
       for (const step of graph.steps[visit.node]!) {
         if (graph.ends[step.to] === 1) continue;
         const next = standAfter(stand, step.needs);
-        if (next) push({ node: step.to, stand: next, guard: step.device ? safer(visit.guard, step.device) : visit.guard });
+        if (next)
+          push({ node: step.to, stand: next, guard: step.device ? safer(visit.guard, step.device) : visit.guard });
       }
     }
   }
@@ -53,7 +54,8 @@ export function worstReach(graph: WayGraph, start: SourceStart): Reach[] {
 /** The better protection of two on one way. Of equal ratings the one nearer the source is named. */
 function safer(before: Guard | null, device: NetElement): Guard {
   const { spec, part } = device;
-  if (spec.type !== "protection") throw new RangeError(`worstReach: element ${device.index} of "${part.part.id}" is no device`);
+  if (spec.type !== "protection")
+    throw new RangeError(`worstReach: element ${device.index} of "${part.part.id}" is no device`);
   const here: Guard = { at: spec.terminal ? `${part.part.id}.${spec.terminal}` : part.part.id, ratingA: spec.ratingA };
   if (!before) return here;
   if (here.ratingA === null) return before;

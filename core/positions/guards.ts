@@ -60,8 +60,22 @@ function wayTo(
   const seriesLink = isSeriesLink(reaches, wire, wired);
   const far = guard === null ? toFarEnd(wire, one.distances) : null;
   const plain = { source: one.start.id, guard, seriesLink };
-  if (!far) return { ...plain, unguardedM: guard === null ? null : 0, sheathed: false, onlyToDevices: false, unfusedEnd: false };
-  const behind = beyond(netlist, graph, reaches.map(({ start }) => start), one.start, wire, far.far);
+  if (!far)
+    return {
+      ...plain,
+      unguardedM: guard === null ? null : 0,
+      sheathed: false,
+      onlyToDevices: false,
+      unfusedEnd: false,
+    };
+  const behind = beyond(
+    netlist,
+    graph,
+    reaches.map(({ start }) => start),
+    one.start,
+    wire,
+    far.far,
+  );
   return {
     ...plain,
     unguardedM: far.unknown ? null : far.metres,

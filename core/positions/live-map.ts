@@ -60,7 +60,13 @@ function noteUnsettled(netlist: Netlist, group: Group, { settled }: RelayTables,
   });
 }
 
-function heatOfGroup(netlist: Netlist, rails: Rails, group: Group, tables: RelayTables, byClass: Map<number, Heat>): void {
+function heatOfGroup(
+  netlist: Netlist,
+  rails: Rails,
+  group: Group,
+  tables: RelayTables,
+  byClass: Map<number, Heat>,
+): void {
   const map = groupMap(netlist, rails, group, tables);
   const none = new TruthTable(group.size);
   for (const one of new Set([...map.direct.keys(), ...map.load.keys()])) {
@@ -77,4 +83,3 @@ function heatOfGroup(netlist: Netlist, rails: Rails, group: Group, tables: Relay
     });
   }
 }
-

@@ -65,7 +65,12 @@ function clearingTime(guard: Guard, faultA: number, devices: ReadonlyMap<string,
 }
 
 /** Heat of the short until its guard opens, over what the conductor stands. */
-function heatRatio(netlist: Netlist, { wire, areaMm2 }: NetWire, faultA: number | null, seconds: number | null): number | null {
+function heatRatio(
+  netlist: Netlist,
+  { wire, areaMm2 }: NetWire,
+  faultA: number | null,
+  seconds: number | null,
+): number | null {
   if (areaMm2 === null || faultA === null || seconds === null) return null;
   const { insulationC } = wireSurroundings(wire, netlist.system);
   return (faultA ** 2 * seconds) / withstandA2s(areaMm2, insulationC);

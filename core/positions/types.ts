@@ -1,3 +1,5 @@
+import type { Solution } from "../circuit/index.ts";
+
 /** All-positions results: statements about every combination of controls. */
 
 /** `always`: in every combination; `at-rest`: with everything at rest, not in every one; `switched`: only with something operated. */
@@ -65,7 +67,7 @@ export interface Unproved {
 /** One combination of the controls of one group, solved: for rules about every combination (backfeed, never-off, relay-miswired). */
 export interface GroupSample {
   readonly combination: Uint8Array;
-  readonly solution: import("../circuit/index.ts").Solution;
+  readonly solution: Solution;
 }
 
 /** Everything said about all combinations. */

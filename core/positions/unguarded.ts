@@ -57,7 +57,10 @@ function longer(before: Distance, wire: NetWire | null): Distance {
 }
 
 /** To the far end of a wire by the shorter of its two directions; `null` when a source reaches neither end unguarded. */
-export function toFarEnd(wire: NetWire, distances: readonly (Distance | undefined)[]): (Distance & { far: number }) | null {
+export function toFarEnd(
+  wire: NetWire,
+  distances: readonly (Distance | undefined)[],
+): (Distance & { far: number }) | null {
   const ways = [
     { near: wire.from.node, far: wire.to.node },
     { near: wire.to.node, far: wire.from.node },
@@ -79,11 +82,19 @@ export interface Beyond {
 }
 
 /** Follows the net from the far end of a wire, away from the source, without passing any device. */
-export function beyond(netlist: Netlist, graph: WayGraph, starts: readonly SourceStart[], from: SourceStart, wire: NetWire, far: number): Beyond {
+export function beyond(
+  netlist: Netlist,
+  graph: WayGraph,
+  starts: readonly SourceStart[],
+  from: SourceStart,
+  wire: NetWire,
+  far: number,
+): Beyond {
   const region = reachWithoutDevices(graph, far, (step) => step.wire === wire || step.to === from.node);
   const devices = new Map<number, { device: NetElement; near: number; behind: number }>();
   for (const node of region) {
-    for (const { device, to } of graph.steps[node]!) if (device) devices.set(device.index, { device, near: node, behind: to });
+    for (const { device, to } of graph.steps[node]!)
+      if (device) devices.set(device.index, { device, near: node, behind: to });
   }
   const serves =
     starts.some((other) => other !== from && region.has(other.node)) ||

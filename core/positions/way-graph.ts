@@ -38,7 +38,8 @@ export function wayGraph(netlist: Netlist): WayGraph {
   for (const element of netlist.elements) {
     const { spec, a, b } = element;
     if (spec.type === "link") tie(a, b, { device: null, wire: null, needs: null });
-    if (spec.type === "protection" && (spec.closed || spec.recloses)) tie(a, b, { device: element, wire: null, needs: null });
+    if (spec.type === "protection" && (spec.closed || spec.recloses))
+      tie(a, b, { device: element, wire: null, needs: null });
     if (spec.type === "contact") tie(a, b, { device: null, wire: null, needs: positionOf(element) });
     if (spec.type === "diode" && spec.suppresses === undefined) {
       steps[a]!.push({ to: b, device: null, wire: null, needs: null });

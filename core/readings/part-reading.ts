@@ -19,7 +19,10 @@ export function ampsThrough(solution: Solution, element: NetElement): number {
  * each stands under `ways` by the terminal at its far end.
  */
 export function readPart(part: NetPart, solution: Solution, feedV: Float64Array): PartReading {
-  const reading: PartReading = Object.assign({}, ...part.elements.map((element) => readElement(element, solution, feedV)));
+  const reading: PartReading = Object.assign(
+    {},
+    ...part.elements.map((element) => readElement(element, solution, feedV)),
+  );
   const ways = part.elements.filter(({ spec }) => spec.type === "protection" || spec.type === "contact");
   const single = ways.length === 1 && !part.elements.some(({ spec }) => spec.type === "coil");
   if (single) return { ...reading, ...readWay(ways[0]!, solution) };
@@ -96,6 +99,7 @@ function readLoad(
 
 function isOn(load: Load, amps: number, volts: number | null, drawing: boolean): boolean {
   if ("drawing" in load.onWhen) return drawing && amps !== 0;
-  if ("voltsFraction" in load.onWhen) return volts !== null && Math.abs(volts) >= load.onWhen.voltsFraction * load.ratedV;
+  if ("voltsFraction" in load.onWhen)
+    return volts !== null && Math.abs(volts) >= load.onWhen.voltsFraction * load.ratedV;
   return load.statedA !== null && Math.abs(amps) > load.onWhen.ampsFraction * load.statedA;
 }

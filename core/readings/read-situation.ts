@@ -1,5 +1,12 @@
 import type { Solution } from "../circuit/index.ts";
-import { combinationOf, restCombination, stateOf, type Combination, type Netlist, type NetWire } from "../netlist/index.ts";
+import {
+  combinationOf,
+  restCombination,
+  stateOf,
+  type Combination,
+  type Netlist,
+  type NetWire,
+} from "../netlist/index.ts";
 import { createSolver, type Solver } from "../solver/index.ts";
 import { feedVolts } from "./feed-volts.ts";
 import { readPart, voltsBetween } from "./part-reading.ts";

@@ -32,7 +32,10 @@ function daysToHalf(netlist: Netlist, rest: SituationReading): number | null {
 /** Less than this is rounding, not drain: amps. */
 const NO_CURRENT_A = 1e-9;
 
-function deliveries(netlist: Netlist, rest: SituationReading): { amps: number; capacityAh: number | null | undefined }[] {
+function deliveries(
+  netlist: Netlist,
+  rest: SituationReading,
+): { amps: number; capacityAh: number | null | undefined }[] {
   return netlist.elements
     .filter(({ spec }) => spec.type === "source")
     .map(({ part, branch }) => {
