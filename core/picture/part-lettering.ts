@@ -2,12 +2,12 @@ import type { Part } from "../document/index.ts";
 import type { Box, Point, Side, Stroke } from "../geometry/index.ts";
 import type { Lettering, TerminalPicture } from "./types.ts";
 
-const NAME_SIZE = 0.6;
-const CAPTION_SIZE = 0.5;
-const TERMINAL_SIZE = 0.4;
+const NAME_SIZE = 0.75;
+const CAPTION_SIZE = 0.65;
+const TERMINAL_SIZE = 0.5;
 /** Room between symbol and lettering, and between two lines of it. Grid steps. */
-const GAP = 0.45;
-const LINE = 0.65;
+const GAP = 0.6;
+const LINE = 0.85;
 
 interface Standing {
   readonly part: Part;
@@ -61,10 +61,10 @@ function freeSpot({ box, terminals }: Standing, lineCount: number): { at: Point;
 function terminalLettering(terminal: TerminalPicture): Lettering {
   const [x, y] = terminal.at;
   const place: Readonly<Record<TerminalPicture["exit"], { at: Point; anchor: Lettering["anchor"] }>> = {
-    left: { at: [x - 0.2, y - 0.35], anchor: "end" },
-    right: { at: [x + 0.2, y - 0.35], anchor: "start" },
-    up: { at: [x + 0.2, y - 0.35], anchor: "start" },
-    down: { at: [x + 0.2, y + 0.4], anchor: "start" },
+    left: { at: [x - 0.2, y - 0.4], anchor: "end" },
+    right: { at: [x + 0.2, y - 0.4], anchor: "start" },
+    up: { at: [x + 0.2, y - 0.4], anchor: "start" },
+    down: { at: [x + 0.2, y + 0.45], anchor: "start" },
     any: { at: [x + 0.25, y - 0.4], anchor: "start" },
   };
   const text = markingOf(terminal);

@@ -30,6 +30,8 @@ export interface PartPicture {
 
 export interface WirePicture {
   readonly id: string;
+  /** Addresses of the terminals it joins, in the order of its route. */
+  readonly ends: readonly [from: string, to: string];
   /** Corners of the right-angle route, ends included. */
   readonly route: readonly Point[];
   /** Where this wire steps over another one; drawn as a small bow so that a crossing can't be read as a joint. */

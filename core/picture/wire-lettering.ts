@@ -3,9 +3,9 @@ import { boxesOverlap, type Box, type Point, segmentEnters, textBox } from "../g
 import { formatNumber, formatWireSize } from "../units/index.ts";
 import type { Lettering } from "./types.ts";
 
-const SIZE = 0.45;
+const SIZE = 0.55;
 /** From the wire to the middle of its lettering. Grid steps. */
-const OFFSET = 0.38;
+const OFFSET = 0.45;
 
 /** What already stands near a wire's route. */
 export interface Surroundings {

@@ -79,7 +79,7 @@ function finish(
     const extent = extentOfRoute(route);
     const otherRoutes = near(extent).flatMap((other) => (other === index ? [] : [routed[other]!.route]));
     const lettering = wireLettering(wire, route, { symbols: symbolsNear(extent), otherRoutes });
-    const picture = { id: wire.id, route, hops: hopsOver(route, otherRoutes), lettering };
+    const picture: WirePicture = { id: wire.id, ends: [wire.from, wire.to], route, hops: hopsOver(route, otherRoutes), lettering };
     works.set(wire.id, {
       wire,
       from,

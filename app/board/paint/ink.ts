@@ -1,0 +1,234 @@
+import type { Box, Point, Stroke, Weight } from "../../../core/geometry/index.ts";
+import type { Lettering, PartPicture, WirePicture } from "../../../core/picture/index.ts";
+import type { Palette } from "../palette.ts";
+
+/** What the painter draws with: a canvas context already set to sheet coordinates, and how big a grid step comes out. */
+export interface Ink {
+  readonly context: CanvasRenderingContext2D;
+  /** Device pixels per grid step. */
+  readonly stepPx: number;
+  readonly palette: Palette;
+  /** Print captions and wires' particulars. */
+  readonly lettering: boolean;
+}
+
+/** Line widths in grid steps (0.18, 0.35 and 0.7 mm at 5 mm a step), and the thinnest they get in device pixels. */
+const WIDTH: Readonly<Record<Weight, number>> = { thin: 0.036, normal: 0.07, thick: 0.14 };
+const LEAST_PX: Readonly<Record<Weight, number>> = { thin: 0.7, normal: 1, thick: 1.6 };
+const WEIGHTS: readonly Weight[] = ["thin", "normal", "thick"];
+
+/** Below these a drawing loses what could not be made out anyway. Device pixels. */
+const LEAST_LETTER_PX = 4.5;
+const LEAST_SYMBOL_STEP_PX = 1.6;
+const LEAST_BOW_STEP_PX = 4;
+/** Radius of the bow by which one wire steps over another, and of the dot at a joint. Grid steps. */
+const BOW = 0.3;
+const DOT = 0.17;
+const FAMILY = '"Inter", sans-serif';
+const DEGREE = Math.PI / 180;
+
+/** Line width in grid steps that comes out no thinner than can be seen. */
+export function widthOf(ink: Ink, weight: Weight): number {
+  return Math.max(WIDTH[weight], LEAST_PX[weight] / ink.stepPx);
+}
+
+/** Draws wires and parts in ink, one path per line weight however many there are. */
+export function drawInk(ink: Ink, parts: readonly PartPicture[], wires: readonly WirePicture[], joints: readonly Point[]): void {
+  const { context, palette } = ink;
+  context.lineCap = "round";
+  context.lineJoin = "round";
+  context.strokeStyle = palette.ink;
+  context.fillStyle = palette.ink;
+  drawWires(ink, wires);
+  if (joints.length > 0 && ink.stepPx >= LEAST_BOW_STEP_PX) drawDots(ink, joints);
+  if (ink.stepPx < LEAST_SYMBOL_STEP_PX) drawSilhouettes(ink, parts);
+  else drawSymbols(ink, parts);
+  drawLettering(ink, parts, wires);
+}
+
+function drawWires(ink: Ink, wires: readonly WirePicture[]): void {
+  const { context } = ink;
+  context.lineWidth = widthOf(ink, "normal");
+  context.beginPath();
+  for (const wire of wires) traceRoute(context, wire, ink.stepPx >= LEAST_BOW_STEP_PX);
+  context.stroke();
+}
+
+/** Adds a wire's line to the path, with a bow over each wire it steps over. */
+export function traceRoute(context: CanvasRenderingContext2D, { route, hops }: WirePicture, withBows: boolean): void {
+  route.forEach(([x, y], i) => {
+    if (i === 0) return context.moveTo(x, y);
+    const [fromX, fromY] = route[i - 1]!;
+    if (withBows && hops.length > 0 && fromY === y) traceBows(context, fromX, x, y, hops);
+    context.lineTo(x, y);
+  });
+}
+
+function traceBows(context: CanvasRenderingContext2D, fromX: number, toX: number, y: number, hops: readonly Point[]): void {
+  const rightwards = toX > fromX;
+  const [low, high] = rightwards ? [fromX, toX] : [toX, fromX];
+  for (const [x, hopY] of hops) {
+    if (hopY !== y || x - BOW < low || x + BOW > high) continue;
+    context.lineTo(rightwards ? x - BOW : x + BOW, y);
+    context.arc(x, y, BOW, rightwards ? Math.PI : 0, rightwards ? 0 : Math.PI, !rightwards);
+  }
+}
+
+function drawDots({ context }: Ink, joints: readonly Point[]): void {
+  context.beginPath();
+  for (const [x, y] of joints) {
+    context.moveTo(x + DOT, y);
+    context.arc(x, y, DOT, 0, 2 * Math.PI);
+  }
+  context.fill();
+}
+
+/** A few pixels wide, a symbol is its outline. */
+function drawSilhouettes({ context }: Ink, parts: readonly PartPicture[]): void {
+  context.globalAlpha = 0.55;
+  context.beginPath();
+  for (const { box } of parts) context.rect(box.left, box.top, box.right - box.left, box.bottom - box.top);
+  context.fill();
+  context.globalAlpha = 1;
+}
+
+function drawSymbols(ink: Ink, parts: readonly PartPicture[]): void {
+  const { context } = ink;
+  for (const weight of WEIGHTS) {
+    let isAny = false;
+    context.beginPath();
+    for (const part of parts) {
+      for (const stroke of part.strokes) {
+        if (stroke.shape === "text" || isFilled(stroke) || isDashed(stroke) || (stroke.weight ?? "normal") !== weight) continue;
+        trace(context, stroke);
+        isAny = true;
+      }
+    }
+    if (!isAny) continue;
+    context.lineWidth = widthOf(ink, weight);
+    context.stroke();
+  }
+  drawFilledAndDashed(ink, parts);
+}
+
+function drawFilledAndDashed(ink: Ink, parts: readonly PartPicture[]): void {
+  const { context } = ink;
+  const strokes = parts.flatMap((part) => part.strokes);
+  const filled = strokes.filter(isFilled);
+  if (filled.length > 0) {
+    context.beginPath();
+    for (const stroke of filled) trace(context, stroke);
+    context.fill();
+  }
+  const dashed = strokes.filter(isDashed);
+  if (dashed.length === 0) return;
+  context.setLineDash([0.3, 0.2]);
+  context.lineWidth = widthOf(ink, "thin");
+  context.beginPath();
+  for (const stroke of dashed) trace(context, stroke);
+  context.stroke();
+  context.setLineDash([]);
+}
+
+function isFilled(stroke: Stroke): boolean {
+  return (stroke.shape === "line" || stroke.shape === "circle") && stroke.fill === true;
+}
+
+function isDashed(stroke: Stroke): boolean {
+  return stroke.shape === "line" && stroke.dash === true && stroke.fill !== true;
+}
+
+/** Adds a stroke to the path. Text has no line to add. */
+export function trace(context: CanvasRenderingContext2D, stroke: Stroke): void {
+  switch (stroke.shape) {
+    case "line":
+      stroke.points.forEach(([x, y], i) => (i === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));
+      if (stroke.closed === true) context.closePath();
+      return;
+    case "circle": {
+      const [x, y] = stroke.centre;
+      context.moveTo(x + stroke.radius, y);
+      context.arc(x, y, stroke.radius, 0, 2 * Math.PI);
+      return;
+    }
+    case "arc": {
+      const [x, y] = stroke.centre;
+      const start = stroke.start * DEGREE;
+      context.moveTo(x + stroke.radius * Math.cos(start), y + stroke.radius * Math.sin(start));
+      context.arc(x, y, stroke.radius, start, stroke.end * DEGREE);
+      return;
+    }
+    case "text":
+      return;
+  }
+}
+
+interface Letters {
+  readonly at: Point;
+  readonly text: string;
+  readonly anchor: Lettering["anchor"];
+  readonly size: number;
+  readonly upright: boolean;
+}
+
+function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly WirePicture[]): void {
+  const { context, palette, stepPx } = ink;
+  const isLegible = (size: number) => size * stepPx >= LEAST_LETTER_PX;
+  context.textBaseline = "middle";
+  const inSymbols: Letters[] = [];
+  const names: Letters[] = [];
+  const rest: Letters[] = [];
+  const isWanted = ({ role, size }: Lettering) => isLegible(size) && (ink.lettering || role === "terminal");
+  for (const part of parts) {
+    for (const stroke of part.strokes) {
+      if (stroke.shape === "text" && isLegible(stroke.size)) {
+        inSymbols.push({ at: stroke.centre, text: stroke.text, anchor: stroke.anchor ?? "middle", size: stroke.size, upright: false });
+      }
+    }
+    for (const lettering of part.lettering) {
+      if (lettering.role === "name" && isLegible(lettering.size)) names.push(lettering);
+      else if (isWanted(lettering)) rest.push(lettering);
+    }
+  }
+  for (const wire of wires) rest.push(...wire.lettering.filter(isWanted));
+  drawLetters(ink, inSymbols, "400");
+  drawLetters(ink, names, "600");
+  context.fillStyle = palette.faint;
+  drawLetters(ink, rest, "400");
+}
+
+/**
+ * Sets lettering by size, so that the font changes seldom. Canvas rounds font sizes under a transform, so letters are set in
+ * device pixels.
+ */
+function drawLetters({ context, stepPx }: Ink, letters: readonly Letters[], fontWeight: string): void {
+  if (letters.length === 0) return;
+  const sheet = context.getTransform();
+  let font = "";
+  for (const { at, text, anchor, size, upright } of letters) {
+    const wanted = `${fontWeight} ${size * stepPx}px ${FAMILY}`;
+    if (wanted !== font) {
+      font = wanted;
+      context.font = font;
+    }
+    context.textAlign = anchor === "middle" ? "center" : anchor === "start" ? "left" : "right";
+    const x = sheet.a * at[0] + sheet.e;
+    const y = sheet.d * at[1] + sheet.f;
+    if (upright) context.setTransform(0, -1, 1, 0, x, y);
+    else context.setTransform(1, 0, 0, 1, x, y);
+    context.fillText(text, 0, 0);
+  }
+  context.setTransform(sheet);
+}
+
+/** Dots of the grid, every second step, as far as they don't turn into a grey haze. */
+export function drawGrid({ context, palette, stepPx }: Ink, box: Box): void {
+  if (stepPx < 9) return;
+  const size = 1.5 / stepPx;
+  context.fillStyle = palette.grid;
+  context.beginPath();
+  for (let y = 2 * Math.ceil(box.top / 2); y <= box.bottom; y += 2) {
+    for (let x = 2 * Math.ceil(box.left / 2); x <= box.right; x += 2) context.rect(x - size / 2, y - size / 2, size, size);
+  }
+  context.fill();
+}
