@@ -1,4 +1,4 @@
-import { box, dashed, letters, line } from "./drawing.ts";
+import { box, corners, dashed, letters, line, outline } from "./drawing.ts";
 import { CHASSIS, type Element } from "./elements.ts";
 import { frameMark } from "./glyphs.ts";
 import { milliohms, volts } from "./limits.ts";
@@ -83,10 +83,10 @@ export const battery = definePart({
       [0, 2.8],
       [0, 4],
     ]),
-    letters(-0.7, 0.6, "+", 0.6),
-    letters(-0.7, 3.4, "−", 0.6),
+    letters(-0.9, 0.55, "+", 0.8),
+    letters(-0.9, 3.4, "−", 0.8),
     ...(chassisBondMilliohm === null ? [] : strap(chassisBondMilliohm === undefined)),
-    ...(sensor ? [letters(-1.3, 3.4, "S", 0.45)] : []),
+    ...(sensor ? [outline(corners(-0.3, 2.95, 0.3, 3.4)), letters(0.65, 3.15, "S", 0.5)] : []),
   ],
   bounds: () => box(-1.5, 0, 2, 4),
   model: (settings, { seriesUpper }) => {
@@ -112,8 +112,8 @@ export const battery = definePart({
 
 function strap(assumed: boolean) {
   const run = [
-    [0, 3.3],
-    [1.3, 3.3],
+    [0, 3.6],
+    [1.3, 3.6],
   ] as const;
-  return [assumed ? dashed(run) : line(run), ...frameMark(1.3, 3.3, 0.6)];
+  return [assumed ? dashed(run) : line(run), ...frameMark(1.3, 3.6, 0.5)];
 }

@@ -1,5 +1,6 @@
 import type { Stroke } from "../geometry/index.ts";
-import { box, dot, leads, line, ring, solid } from "./drawing.ts";
+import { box, dot, leads, line, ring } from "./drawing.ts";
+import { arrowHead } from "./glyphs.ts";
 import { milliohms, ratingAmps } from "./limits.ts";
 import { definePart } from "./part-kind.ts";
 import { choice, flag, quantity, rating } from "./setting.ts";
@@ -71,11 +72,7 @@ function resetMark(reset: "auto" | "held" | "manual"): Stroke[] {
     ];
   if (reset === "held") return [dot(2, -0.3, 0.15)];
   return [
-    { shape: "arc", centre: [2, -0.25], radius: 0.28, start: 300, end: 220, weight: "thin" },
-    solid([
-      [1.7, -0.6],
-      [1.95, -0.43],
-      [1.68, -0.28],
-    ]),
+    { shape: "arc", centre: [2, -0.3], radius: 0.32, start: 290, end: 200, weight: "normal" },
+    ...arrowHead(1.7, -0.42, 250, 0.3),
   ];
 }

@@ -40,10 +40,10 @@ export const changeoverSwitch = definePart({
     ring(3, -1, 0.12),
     ring(3, 1, 0.12),
     ...blade(1, 0, 3, tipY.get(position ?? "off") ?? 0),
-    letters(3.4, -1.45, "1", 0.45),
-    letters(3.4, 1.45, "2", 0.45),
+    letters(3.5, -1.5, "1"),
+    letters(3.5, 1.55, "2"),
   ],
-  bounds: () => box(0, -1.75, 4, 1.75),
+  bounds: () => box(0, -2, 4, 2),
   control: ({ momentary }) => ({ positions: ["off", "1", "2"], momentary, noun: "switch" }),
   model: ({ milliohm, ratedA }) =>
     ["1", "2"].map((side) => ({

@@ -32,8 +32,8 @@ export const converter = definePart({
     outline(corners(1, -1, 5, 3)),
     line(
       [
-        [1, 3],
-        [5, -1],
+        [2.4, 1.5],
+        [3.6, 0.5],
       ],
       "thin",
     ),
@@ -47,12 +47,11 @@ export const converter = definePart({
         [6, y],
       ]),
     ]),
-    letters(1.45, 0, "+"),
-    letters(1.45, 2, "−"),
-    letters(4.55, 0, "+"),
-    letters(4.55, 2, "−"),
-    letters(2.4, -0.5, "IN"),
-    letters(3.5, 2.5, amount(outV, "V")),
+    letters(1.3, 0, "in+", 0.5, "start"),
+    letters(1.3, 2, "in−", 0.5, "start"),
+    letters(4.7, 0, "out+", 0.5, "end"),
+    letters(4.7, 2, "out−", 0.5, "end"),
+    letters(3, 2.6, amount(outV, "V")),
   ],
   bounds: () => box(0, -1, 6, 3),
   model: ({ outV, maxA, efficiency }) => [

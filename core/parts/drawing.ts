@@ -25,7 +25,7 @@ export function dot(x: number, y: number, radius: number): Stroke {
   return { shape: "circle", centre: [x, y], radius, fill: true, weight: "thin" };
 }
 
-export function letters(x: number, y: number, text: string, size = 0.5, anchor?: "start" | "middle" | "end"): Stroke {
+export function letters(x: number, y: number, text: string, size = 0.6, anchor?: "start" | "middle" | "end"): Stroke {
   return anchor === undefined
     ? { shape: "text", centre: [x, y], text, size }
     : { shape: "text", centre: [x, y], text, size, anchor };

@@ -72,7 +72,7 @@ export const factoryFeed = definePart({
       [2.6, 0.8],
       [0, 0.8],
     ]),
-    letters(1.4, 0, "VEHICLE", 0.45),
+    letters(1.4, 0, "VEHICLE", 0.5),
     line([
       [3.2, 0],
       [4, 0],

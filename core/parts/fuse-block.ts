@@ -79,7 +79,7 @@ function waySymbol(y: number, at: number, way: { readonly ratingA: number | null
       [6, y],
     ]),
     ...fuseBody(2, 4, y, 0.4, way.fitted),
-    letters(3, y - 0.75, way.fitted ? amount(way.ratingA, "A") : "empty", 0.45),
-    letters(4.5, y - 0.4, `${at + 1}`, 0.45),
+    letters(3, y - 0.8, way.fitted ? amount(way.ratingA, "A") : "empty", 0.5),
+    letters(4.55, y - 0.45, `${at + 1}`),
   ];
 }

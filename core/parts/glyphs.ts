@@ -71,17 +71,26 @@ export function diodeBody(tail: number, tip: number, y: number, halfHeight: numb
   ];
 }
 
-/** Short rays around something that shines or works. */
-export function rays(x: number, y: number, inner: number, outer: number): Stroke[] {
-  return [22.5, 67.5, 112.5, 157.5, 202.5, 247.5, 292.5, 337.5].map((degrees) => {
-    const cos = Math.cos((degrees * Math.PI) / 180);
-    const sin = Math.sin((degrees * Math.PI) / 180);
-    return line(
-      [
-        [x + inner * cos, y + inner * sin],
-        [x + outer * cos, y + outer * sin],
-      ],
-      "normal",
-    );
-  });
+/** Short rays around a lamp of radius 0.9 that is lit, at these angles in degrees clockwise from the right. */
+export function rays(x: number, y: number, angles: readonly number[]): Stroke[] {
+  return angles.map((degrees) => line([polar(x, y, 1.1, degrees), polar(x, y, 1.5, degrees)]));
+}
+
+/** Two arrows chasing each other around something that turns. */
+export function turning(x: number, y: number, radius: number): Stroke[] {
+  return [205, 25].flatMap((start) => [
+    { shape: "arc", centre: [x, y], radius, start, end: start + 105, weight: "normal" },
+    ...arrowHead(...polar(x, y, radius, start + 125), start + 205, 0.4),
+  ]);
+}
+
+/** A solid arrow head with its tip at (x, y), pointing along `degrees` clockwise from the right. */
+export function arrowHead(x: number, y: number, degrees: number, length: number): Stroke[] {
+  const barb = (angle: number) => polar(x, y, length, degrees + angle);
+  return [solid([[x, y], barb(155), barb(205)])];
+}
+
+function polar(x: number, y: number, radius: number, degrees: number): readonly [number, number] {
+  const angle = (degrees * Math.PI) / 180;
+  return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
 }

@@ -25,7 +25,7 @@ export const groundStrip = definePart({
   terminals: ({ posts }) =>
     postNames(posts).map((name, at) => bareStud({ name, x: 2 * at, y: 0, exit: "up", about: `post ${name}` })),
   symbol: ({ posts }) => {
-    const right = 2 * posts - 1.2;
+    const right = 2 * posts - 0.9;
     return [
       outline(corners(-0.8, 0.6, right, 1.4)),
       ...postNames(posts).flatMap((name, at) => [
@@ -34,23 +34,23 @@ export const groundStrip = definePart({
           [2 * at, 0.75],
         ]),
         ring(2 * at, 1, 0.25),
-        letters(2 * at + 0.6, 1, name, 0.45),
+        letters(2 * at + 0.6, 1, name, 0.5),
       ]),
       line([
         [right, 1],
-        [right + 0.5, 1],
+        [right + 0.4, 1],
       ]),
       line([
-        [right + 0.5, 0.4],
-        [right + 0.5, 1.6],
+        [right + 0.4, 0.4],
+        [right + 0.4, 1.6],
       ]),
       line([
-        [right + 0.75, 0.6],
-        [right + 0.75, 1.4],
+        [right + 0.65, 0.6],
+        [right + 0.65, 1.4],
       ]),
       line([
-        [right + 1, 0.8],
-        [right + 1, 1.2],
+        [right + 0.9, 0.8],
+        [right + 0.9, 1.2],
       ]),
     ];
   },

@@ -44,10 +44,10 @@ export const keySwitch = definePart({
       [2.2, 0],
       [2.2, 4],
     ]),
-    letters(1.6, 1.55, "30"),
+    letters(1.55, 1.5, "30"),
     ...contacts.flatMap((contact) => contactSymbol(contact, position)),
-    ...key(1.9, 5.3),
-    letters(4, 5.3, shown.get(position) ?? "OFF"),
+    ...key(1.65, 5.25),
+    letters(3.85, 5.25, shown.get(position) ?? "OFF"),
   ],
   bounds: () => box(0, -1, 6, 6),
   control: ({ momentary }) => ({ positions: ["off", "accessory", "on", "start"], momentary, noun: "key" }),
@@ -73,7 +73,7 @@ function contactSymbol({ pin, y, positions }: (typeof contacts)[number], positio
     ]),
     ring(3.7, y, 0.12),
     ...blade(2.2, y, 3.6, closed ? y - 0.1 : y - 0.7),
-    letters(4.45, y - 0.45, pin),
+    letters(4.45, y - 0.5, pin),
   ];
 }
 

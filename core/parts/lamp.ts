@@ -1,6 +1,6 @@
 import type { Stroke } from "../geometry/index.ts";
-import { box, leads, letters, line, ring, solid } from "./drawing.ts";
-import { diodeBody, rays } from "./glyphs.ts";
+import { box, leads, line, ring } from "./drawing.ts";
+import { arrowHead, diodeBody, rays } from "./glyphs.ts";
 import { loadVolts, ratedVolts, watts } from "./limits.ts";
 import { definePart } from "./part-kind.ts";
 import { choice, flag, rating } from "./setting.ts";
@@ -42,7 +42,7 @@ export const lamp = definePart({
     ...leads(0, 1.1, 2.9, 4),
     ring(2, 0, 0.9),
     ...(type === "led" ? ledInside() : crossInside()),
-    ...(on ? rays(2, 0, 1.1, 1.5) : []),
+    ...(on ? rays(2, 0, type === "led" ? [60, 120, 160, 200, 240] : [30, 60, 120, 150, 210, 240, 300, 330]) : []),
   ],
   bounds: () => box(0, -1.5, 4, 1.5),
   model: ({ type, watts, ratedV, minV, maxV, mustBeOffAtRest }, { nominalV }) => {
@@ -94,25 +94,17 @@ function ledInside(): Stroke[] {
       [2.9, 0],
     ]),
     ...diodeBody(1.7, 2.3, 0, 0.4),
-    ...lightArrow(2.75, -0.75),
-    ...lightArrow(3.0, -0.4),
-    letters(0.55, -0.45, "+"),
+    ...lightArrow(2.55, -0.95),
+    ...lightArrow(2.9, -0.6),
   ];
 }
 
 function lightArrow(x: number, y: number): Stroke[] {
   return [
-    line(
-      [
-        [x, y],
-        [x + 0.4, y - 0.4],
-      ],
-      "thin",
-    ),
-    solid([
-      [x + 0.55, y - 0.55],
-      [x + 0.5, y - 0.25],
-      [x + 0.25, y - 0.5],
+    line([
+      [x, y],
+      [x + 0.35, y - 0.35],
     ]),
+    ...arrowHead(x + 0.55, y - 0.55, 315, 0.32),
   ];
 }

@@ -52,11 +52,10 @@ export const load = definePart({
     lead({ name: "+", x: 0, y: 0, exit: "left", about: "feed" }),
     lead({ name: "-", x: 4, y: 0, exit: "right", about: "return" }),
   ],
-  symbol: ({ model, polarised }, { on = false }) => [
+  symbol: ({ model }, { on = false }) => [
     ...leads(0, 0.9, 3.1, 4),
     outline(corners(0.9, -0.8, 3.1, 0.8), on ? "thick" : "normal"),
-    letters(2, 0, lettersOf[model], 0.7),
-    ...(polarised ? [letters(0.45, -0.45, "+")] : []),
+    letters(2, 0, lettersOf[model], 0.9),
   ],
   bounds: () => box(0, -1, 4, 1),
   model: (settings, { nominalV }) => {

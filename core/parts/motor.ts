@@ -1,5 +1,5 @@
 import { box, corners, leads, letters, ring, solid } from "./drawing.ts";
-import { rays } from "./glyphs.ts";
+import { turning } from "./glyphs.ts";
 import { loadVolts, ratedVolts, seconds, watts } from "./limits.ts";
 import { definePart } from "./part-kind.ts";
 import { rating } from "./setting.ts";
@@ -39,8 +39,8 @@ export const motor = definePart({
     solid(corners(0.9, -0.3, 1.1, 0.3)),
     solid(corners(2.9, -0.3, 3.1, 0.3)),
     ring(2, 0, 0.9),
-    letters(2, 0, "M", 0.8),
-    ...(on ? rays(2, 0, 1.1, 1.5) : []),
+    letters(2, 0, "M", 1),
+    ...(on ? turning(2, 0, 1.2) : []),
   ],
   bounds: () => box(0, -1.5, 4, 1.5),
   model: (settings, { nominalV }) => {

@@ -47,8 +47,8 @@ export const plug = definePart({
     return [...side("a", 0, "left"), ...side("b", 4, "right")];
   },
   symbol: ({ ways, fedSide }) => [
-    outline(corners(0.8, -0.9, 1.9, 2 * ways - 1.1), "thin"),
-    outline(corners(2.1, -0.9, 3.2, 2 * ways - 1.1), "thin"),
+    outline(corners(0.7, -1, 1.95, 2 * ways - 1.4), "thin"),
+    outline(corners(2.05, -1, 3.3, 2 * ways - 1.4), "thin"),
     ...numbers(ways).flatMap((way) => waySymbol(way, fedSide ?? "sockets")),
   ],
   bounds: ({ ways }) => box(0, -1, 4, 2 * ways - 1),
@@ -92,6 +92,7 @@ function waySymbol(way: number, fedSide: Sort): Stroke[] {
       [across(2.5), y],
       [across(4), y],
     ]),
-    letters(2.7, y - 0.45, `${way}`, 0.45),
+    letters(1.3, y - 0.6, `a${way}`, 0.5),
+    letters(2.7, y - 0.6, `b${way}`, 0.5),
   ];
 }

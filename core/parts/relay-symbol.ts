@@ -12,15 +12,15 @@ export function relaySymbol(contact: ContactSort, suppression: Suppression, pull
     ...(contact === "twin-make" ? twinContacts(pulledIn) : singleContact(contact === "changeover", pulledIn)),
     ...coil(pulledIn),
     ...suppressor(suppression),
-    letters(1.55, 0.55, "30"),
-    letters(1.55, 4.55, "86"),
-    letters(4.45, 4.55, "85"),
-    letters(4.45, 2.45, "87"),
+    letters(1.55, 0.5, "30"),
+    letters(1.55, 4.5, "86"),
+    letters(4.45, 4.5, "85"),
+    letters(4.4, 2.5, "87"),
   ];
 }
 
 function singleContact(changeover: boolean, pulledIn: boolean): Stroke[] {
-  const restY = changeover ? 0.05 : 0.2;
+  const restY = changeover ? 0.05 : 0.35;
   return [
     line([
       [0, 1],
@@ -28,7 +28,7 @@ function singleContact(changeover: boolean, pulledIn: boolean): Stroke[] {
     ]),
     ...blade(2.2, 1, 3.7, pulledIn ? 1.95 : restY),
     ...fixedContact(2),
-    ...(changeover ? [...fixedContact(0), letters(4.35, -0.45, "87a")] : []),
+    ...(changeover ? [...fixedContact(0), letters(4.3, -0.55, "87a")] : []),
     dashed([
       [3, 4.5],
       [3, pulledIn ? 1.5 : 0.55],
@@ -37,7 +37,7 @@ function singleContact(changeover: boolean, pulledIn: boolean): Stroke[] {
 }
 
 function twinContacts(pulledIn: boolean): Stroke[] {
-  const tip = pulledIn ? -0.08 : -0.65;
+  const tip = pulledIn ? -0.08 : -0.55;
   return [
     line([
       [0, 1],
@@ -51,7 +51,7 @@ function twinContacts(pulledIn: boolean): Stroke[] {
     ...blade(2.2, 2, 3.65, 2 + tip),
     ...fixedContact(0),
     ...fixedContact(2),
-    letters(4.35, -0.45, "87b"),
+    letters(4.3, -0.55, "87b"),
     dashed([
       [3, 4.5],
       [3, tip / 2],

@@ -27,7 +27,7 @@ export function partLettering(standing: Standing): Lettering[] {
     return { ...line, at: [spot.at[0], spot.at[1] + i * LINE], anchor: spot.anchor, upright: false };
   });
   if (terminals.length < 2) return block;
-  const printed = new Set(strokes.map((stroke) => (stroke.shape === "text" ? stroke.text : null)));
+  const printed = new Set(strokes.map((stroke) => (stroke.shape === "text" ? stroke.text.replace("−", "-") : null)));
   const marked = terminals.filter((terminal) => !printed.has(markingOf(terminal)));
   return [...block, ...marked.map(terminalLettering)];
 }
