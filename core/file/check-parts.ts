@@ -1,7 +1,8 @@
 import * as z from "zod/mini";
-import { kindOf, partKinds, type PartKind } from "../parts/index.ts";
+import type { Part } from "../document/index.ts";
+import { kindOf, partKinds, settingsOf, type PartKind } from "../parts/index.ts";
 import { issueInWords } from "./issue-in-words.ts";
-import { quote, refuse } from "./refusal.ts";
+import { quote, Refusal, refuse } from "./refusal.ts";
 
 const schemas = new WeakMap<PartKind, z.ZodMiniType>();
 
@@ -16,8 +17,8 @@ export function propsSchema(kind: PartKind): z.ZodMiniType {
   return schema;
 }
 
-/** Refuses parts of a kind nobody knows, and settings outside their kind's limits. */
-export function checkParts(parts: readonly { kind: string; props?: unknown }[]): void {
+/** Refuses parts of a kind nobody knows, settings outside their kind's limits, and settings that contradict one another. */
+export function checkParts(parts: readonly Part[]): void {
   parts.forEach((part, at) => {
     const kind = kindOf(part.kind);
     if (!kind) {
@@ -25,5 +26,7 @@ export function checkParts(parts: readonly { kind: string; props?: unknown }[]):
     }
     const result = propsSchema(kind).safeParse(part.props ?? {});
     if (!result.success) throw issueInWords(result.error.issues, part.props ?? {}, `parts[${at}].props`);
+    const trouble = kind.check?.(settingsOf(part)) ?? null;
+    if (trouble !== null) throw new Refusal(`parts[${at}].props: ${trouble}`.slice(0, 300));
   });
 }
