@@ -17,7 +17,8 @@ function middleOf(route: readonly Point[]): Point {
   for (let i = 1; i < route.length; i++) {
     const [a, b] = [route[i - 1]!, route[i]!];
     const length = Math.abs(b[0] - a[0]) + Math.abs(b[1] - a[1]);
-    if (left <= length && length > 0) return [a[0] + ((b[0] - a[0]) * left) / length, a[1] + ((b[1] - a[1]) * left) / length];
+    if (left <= length && length > 0)
+      return [a[0] + ((b[0] - a[0]) * left) / length, a[1] + ((b[1] - a[1]) * left) / length];
     left -= length;
   }
   return route[0]!;

@@ -18,7 +18,13 @@ const MOST_SHARE = 0.6;
  */
 export function damageRects(
   boxes: readonly Box[],
-  viewport: { readonly x: number; readonly y: number; readonly stepPx: number; readonly width: number; readonly height: number },
+  viewport: {
+    readonly x: number;
+    readonly y: number;
+    readonly stepPx: number;
+    readonly width: number;
+    readonly height: number;
+  },
 ): readonly PixelRect[] | null {
   const onCanvas = boxes
     .map((box) => ({

@@ -33,7 +33,12 @@ export function widthOf(ink: Ink, weight: Weight): number {
 }
 
 /** Draws wires and parts in ink, one path per line weight however many there are. */
-export function drawInk(ink: Ink, parts: readonly PartPicture[], wires: readonly WirePicture[], joints: readonly Point[]): void {
+export function drawInk(
+  ink: Ink,
+  parts: readonly PartPicture[],
+  wires: readonly WirePicture[],
+  joints: readonly Point[],
+): void {
   const { context, palette } = ink;
   context.lineCap = "round";
   context.lineJoin = "round";
@@ -64,7 +69,13 @@ export function traceRoute(context: CanvasRenderingContext2D, { route, hops }: W
   });
 }
 
-function traceBows(context: CanvasRenderingContext2D, fromX: number, toX: number, y: number, hops: readonly Point[]): void {
+function traceBows(
+  context: CanvasRenderingContext2D,
+  fromX: number,
+  toX: number,
+  y: number,
+  hops: readonly Point[],
+): void {
   const rightwards = toX > fromX;
   const [low, high] = rightwards ? [fromX, toX] : [toX, fromX];
   for (const [x, hopY] of hops) {
@@ -99,7 +110,8 @@ function drawSymbols(ink: Ink, parts: readonly PartPicture[]): void {
     context.beginPath();
     for (const part of parts) {
       for (const stroke of part.strokes) {
-        if (stroke.shape === "text" || isFilled(stroke) || isDashed(stroke) || (stroke.weight ?? "normal") !== weight) continue;
+        if (stroke.shape === "text" || isFilled(stroke) || isDashed(stroke) || (stroke.weight ?? "normal") !== weight)
+          continue;
         trace(context, stroke);
         isAny = true;
       }
@@ -182,7 +194,13 @@ function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly 
   for (const part of parts) {
     for (const stroke of part.strokes) {
       if (stroke.shape === "text" && isLegible(stroke.size)) {
-        inSymbols.push({ at: stroke.centre, text: stroke.text, anchor: stroke.anchor ?? "middle", size: stroke.size, upright: false });
+        inSymbols.push({
+          at: stroke.centre,
+          text: stroke.text,
+          anchor: stroke.anchor ?? "middle",
+          size: stroke.size,
+          upright: false,
+        });
       }
     }
     for (const lettering of part.lettering) {
@@ -228,7 +246,8 @@ export function drawGrid({ context, palette, stepPx }: Ink, box: Box): void {
   context.fillStyle = palette.grid;
   context.beginPath();
   for (let y = 2 * Math.ceil(box.top / 2); y <= box.bottom; y += 2) {
-    for (let x = 2 * Math.ceil(box.left / 2); x <= box.right; x += 2) context.rect(x - size / 2, y - size / 2, size, size);
+    for (let x = 2 * Math.ceil(box.left / 2); x <= box.right; x += 2)
+      context.rect(x - size / 2, y - size / 2, size, size);
   }
   context.fill();
 }

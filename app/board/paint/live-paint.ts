@@ -1,22 +1,28 @@
-import type { Point } from "../../../core/geometry/index.ts";
+import type { Point, Stroke } from "../../../core/geometry/index.ts";
 import { PART_FLAG, STANDING, TERMINAL_FLAG, WIRE_FLAG } from "../marks.ts";
 import type { Palette } from "../palette.ts";
 import { type Ink, traceRoute } from "./ink.ts";
 import { type LiveMarks, standingOf } from "./live-marks.ts";
-import { markShape, traceHotRing, traceWarning } from "./mark-shapes.ts";
+import { lookKey, markLook, traceAt, traceHotRing, traceWarning } from "./mark-shapes.ts";
 import type { ScenePart, SceneWire } from "./scene.ts";
 import { traceBeads, traceChevrons, traceTicks } from "./wire-patterns.ts";
 
 /** Below this many device pixels a step marks are plain squares and lines. */
 const LEAST_SHAPE_STEP_PX = 5;
-/** Radius of a terminal's mark in grid steps, kept within these device pixels. */
-const MARK = { radius: 0.24, leastPx: 2.4, mostPx: 9 };
+/** Half the size of a terminal's mark: as on paper, in grid steps, but kept within these device pixels. */
+const MARK = { half: 0.2, leastPx: 2.6, mostPx: 8 };
 /** Upper ends of the load classes in amps, and the line width of each in grid steps. */
 const LOAD_A = [0, 2, 10, 40, Infinity];
 const LOAD_WIDTH = [0.11, 0.14, 0.19, 0.26, 0.34];
 
 /** Draws what the analysis says on top of the drawing: one path per kind of mark however many there are. */
-export function drawLive(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[], wires: readonly SceneWire[], standings: StandingOfWire): void {
+export function drawLive(
+  ink: Ink,
+  marks: LiveMarks,
+  parts: readonly ScenePart[],
+  wires: readonly SceneWire[],
+  standings: StandingOfWire,
+): void {
   if (marks.isNone) return;
   const { context } = ink;
   context.lineCap = "round";
@@ -47,7 +53,13 @@ function drawWires(ink: Ink, marks: LiveMarks, wires: readonly SceneWire[], stan
     const key = (standing * 8 + load) * 2 + Number(isHot);
     const kind = classes.get(key);
     if (kind !== undefined) kind.wires.push(wire);
-    else classes.set(key, { wires: [wire], colour: isHot ? "hot" : standing >= STANDING.atRest ? "rest" : standing === STANDING.ground ? "ground" : "ink", width: LOAD_WIDTH[load]!, standing });
+    else
+      classes.set(key, {
+        wires: [wire],
+        colour: isHot ? "hot" : standing >= STANDING.atRest ? "rest" : standing === STANDING.ground ? "ground" : "ink",
+        width: LOAD_WIDTH[load]!,
+        standing,
+      });
   }
   for (const kind of classes.values()) drawWireClass(ink, kind);
   drawPatterns(ink, marks, wires);
@@ -86,7 +98,9 @@ function drawPatterns(ink: Ink, marks: LiveMarks, wires: readonly SceneWire[]): 
   drawAlong(ink, flagged(WIRE_FLAG.overload), palette.stop, traceTicks);
   drawAlong(ink, flagged(WIRE_FLAG.unguarded), palette.stop, traceBeads);
   const flowing = wires.filter((wire) => marks.wireA(wire) !== 0);
-  drawAlong(ink, flowing, palette.ink, (context_, route, index) => traceChevrons(context_, route, marks.wireA(flowing[index]!) < 0));
+  drawAlong(ink, flowing, palette.ink, (context_, route, index) =>
+    traceChevrons(context_, route, marks.wireA(flowing[index]!) < 0),
+  );
 }
 
 function strokeAll({ context }: Ink, wires: readonly SceneWire[], colour: string, width: number): void {
@@ -134,7 +148,12 @@ function drawParts(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]): voi
 }
 
 /** At a part's upper right corner: an eight-sided badge for `stop`, a three-sided one for `fix`, each with a stroke in it. */
-function drawBadges({ context, palette, stepPx }: Ink, parts: readonly ScenePart[], colour: string, trace: (x: number, y: number) => void): void {
+function drawBadges(
+  { context, palette, stepPx }: Ink,
+  parts: readonly ScenePart[],
+  colour: string,
+  trace: (x: number, y: number) => void,
+): void {
   if (parts.length === 0) return;
   context.beginPath();
   for (const { picture } of parts) trace(picture.box.right, picture.box.top);
@@ -155,7 +174,14 @@ function drawBadges({ context, palette, stepPx }: Ink, parts: readonly ScenePart
   context.stroke();
 }
 
-function polygon(context: CanvasRenderingContext2D, x: number, y: number, radius: number, sides: number, start: number): void {
+function polygon(
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  radius: number,
+  sides: number,
+  start: number,
+): void {
   for (let i = 0; i < sides; i++) {
     const angle = start + (i * 2 * Math.PI) / sides;
     const [px, py] = [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
@@ -165,7 +191,6 @@ function polygon(context: CanvasRenderingContext2D, x: number, y: number, radius
   context.closePath();
 }
 
-/** Terminals by look: key is standing, times two, plus one for through a load. */
 function drawTerminals(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]): void {
   const { stepPx } = ink;
   const byLook: Point[][] = [];
@@ -177,7 +202,7 @@ function drawTerminals(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]):
     for (let i = 0; i < terminals.length; i++) {
       const mark = marks.terminal(part, i);
       const { at } = terminals[i]!;
-      const look = standingOf(mark) * 2 + Number((mark & TERMINAL_FLAG.viaLoad) !== 0);
+      const look = lookKey(standingOf(mark), (mark & TERMINAL_FLAG.viaLoad) !== 0);
       (byLook[look] ??= []).push(at);
       if ((mark & TERMINAL_FLAG.hotNow) !== 0) hot.push(at);
       if ((mark & TERMINAL_FLAG.bareSnag) !== 0) bare.push(at);
@@ -187,20 +212,33 @@ function drawTerminals(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]):
   else drawSquares(ink, byLook, bare);
 }
 
-function drawShapes(ink: Ink, byLook: readonly (readonly Point[] | undefined)[], hot: readonly Point[], bare: readonly Point[]): void {
+function drawShapes(
+  ink: Ink,
+  byLook: readonly (readonly Point[] | undefined)[],
+  hot: readonly Point[],
+  bare: readonly Point[],
+): void {
   const { context, palette, stepPx } = ink;
-  const r = markRadius(stepPx);
+  const grown = markHalf(stepPx) / MARK.half;
   const lineWidth = Math.max(0.07, 1.1 / stepPx);
-  byLook.forEach((places, look) => {
-    if (places === undefined || places.length === 0) return;
-    const shape = markShape(look >> 1, (look & 1) === 1);
-    context.beginPath();
-    for (const [x, y] of places) shape.trace(context, x, y, r);
-    context.fillStyle = shape.isFilled ? palette[shape.colour] : palette.paper;
-    context.fill();
-    context.strokeStyle = palette[shape.colour];
+  byLook.forEach((places, key) => {
+    const look = markLook(key);
+    if (places === undefined || look === undefined) return;
+    context.fillStyle = palette[look.colour];
+    context.strokeStyle = palette[look.colour];
     context.lineWidth = lineWidth;
-    if (!shape.isFilled) context.stroke();
+    const traceAll = (strokes: readonly Stroke[]) => {
+      context.beginPath();
+      for (const [x, y] of places) for (const stroke of strokes) traceAt(context, stroke, x, y, grown);
+    };
+    if (look.filled.length > 0) {
+      traceAll(look.filled);
+      context.fill();
+    }
+    if (look.drawn.length > 0) {
+      traceAll(look.drawn);
+      context.stroke();
+    }
   });
   strokeMarks(ink, hot, palette.hot, lineWidth, traceHotRing);
   strokeMarks(ink, bare, palette.stop, lineWidth * 1.8, traceWarning);
@@ -215,7 +253,7 @@ function strokeMarks(
 ): void {
   if (places.length === 0) return;
   context.beginPath();
-  for (const [x, y] of places) trace(context, x, y, markRadius(stepPx));
+  for (const [x, y] of places) trace(context, x, y, markHalf(stepPx));
   context.strokeStyle = colour;
   context.lineWidth = width;
   context.stroke();
@@ -225,10 +263,10 @@ function strokeMarks(
 function drawSquares(ink: Ink, byLook: readonly (readonly Point[] | undefined)[], bare: readonly Point[]): void {
   const { context, palette, stepPx } = ink;
   const half = 1.25 / stepPx;
-  byLook.forEach((places, look) => {
-    const standing = look >> 1;
-    if (places === undefined || standing === STANDING.unknown || standing === STANDING.dead) return;
-    fillSquares(context, places, half, palette[markShape(standing, false).colour]);
+  byLook.forEach((places, key) => {
+    if (places === undefined || key < lookKey(STANDING.ground, false)) return;
+    const look = markLook(key);
+    if (look !== undefined) fillSquares(context, places, half, palette[look.colour]);
   });
   fillSquares(context, bare, 2 * half, palette.stop);
 }
@@ -241,7 +279,6 @@ function fillSquares(context: CanvasRenderingContext2D, places: readonly Point[]
   context.fill();
 }
 
-/** Of a terminal's mark, in grid steps. */
-export function markRadius(stepPx: number): number {
-  return Math.min(Math.max(MARK.radius, MARK.leastPx / stepPx), MARK.mostPx / stepPx);
+function markHalf(stepPx: number): number {
+  return Math.min(Math.max(MARK.half, MARK.leastPx / stepPx), MARK.mostPx / stepPx);
 }

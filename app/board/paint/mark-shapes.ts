@@ -1,95 +1,71 @@
+import { type Mark, markStrokes } from "../../../core/parts/index.ts";
+import type { Stroke } from "../../../core/geometry/index.ts";
 import { STANDING } from "../marks.ts";
 import type { Palette } from "../palette.ts";
 
-/** How one standing of a terminal looks: told apart by shape, then by colour. */
-interface MarkShape {
-  readonly isFilled: boolean;
+/** How one standing of a terminal is drawn: the same strokes as on paper, in the colour of what it says. */
+interface MarkLook {
   readonly colour: keyof Palette;
-  readonly trace: (context: CanvasRenderingContext2D, x: number, y: number, r: number) => void;
+  readonly filled: readonly Stroke[];
+  readonly drawn: readonly Stroke[];
 }
 
-type Trace = MarkShape["trace"];
+const MARKS: readonly (readonly [standing: number, mark: Mark, colour: keyof Palette])[] = [
+  [STANDING.dead, "dead", "faint"],
+  [STANDING.ground, "ground", "ground"],
+  [STANDING.switched, "switched", "rest"],
+  [STANDING.atRest, "at-rest", "rest"],
+  [STANDING.always, "always", "hot"],
+];
 
-const cross: Trace = (context, x, y, r) => {
-  const arm = r * 0.55;
-  context.moveTo(x - arm, y - arm);
-  context.lineTo(x + arm, y + arm);
-  context.moveTo(x + arm, y - arm);
-  context.lineTo(x - arm, y + arm);
-};
+const LOOKS = new Map(
+  MARKS.flatMap(([standing, mark, colour]) =>
+    [false, true].map((viaLoad) => [lookKey(standing, viaLoad), lookOf(mark, viaLoad, colour)] as const),
+  ),
+);
 
-const circle: Trace = (context, x, y, r) => {
-  context.moveTo(x + r, y);
-  context.arc(x, y, r, 0, 2 * Math.PI);
-};
-
-const smallCircle: Trace = (context, x, y, r) => circle(context, x, y, r * 0.6);
-
-const square: Trace = (context, x, y, r) => context.rect(x - r * 0.8, y - r * 0.8, r * 1.6, r * 1.6);
-
-const diamond: Trace = (context, x, y, r) => {
-  const arm = r * 1.35;
-  context.moveTo(x, y - arm);
-  context.lineTo(x + arm, y);
-  context.lineTo(x, y + arm);
-  context.lineTo(x - arm, y);
-  context.closePath();
-};
-
-/** A circle with a bar across: hot only when something is operated. */
-const barredCircle: Trace = (context, x, y, r) => {
-  circle(context, x, y, r);
-  context.moveTo(x, y - r);
-  context.lineTo(x, y + r);
-};
-
-/** A circle with half a bar: as above, by way of a load. */
-const halfBarredCircle: Trace = (context, x, y, r) => {
-  circle(context, x, y, r);
-  context.moveTo(x, y - r);
-  context.lineTo(x, y);
-};
-
-const dottedCircle: Trace = (context, x, y, r) => {
-  circle(context, x, y, r);
-  circle(context, x, y, r * 0.2);
-};
-
-const dottedDiamond: Trace = (context, x, y, r) => {
-  diamond(context, x, y, r);
-  circle(context, x, y, r * 0.2);
-};
-
-/** By standing: reached directly, and only through a load (then the shape is hollow). */
-const SHAPES: readonly { readonly direct: MarkShape; readonly viaLoad: MarkShape }[] = shapesByStanding();
-
-function shapesByStanding() {
-  const drawn = (colour: keyof Palette, trace: Trace): MarkShape => ({ isFilled: false, colour, trace });
-  const filled = (colour: keyof Palette, trace: Trace): MarkShape => ({ isFilled: true, colour, trace });
-  const both = (shape: MarkShape) => ({ direct: shape, viaLoad: shape });
-  const shapes = [];
-  shapes[STANDING.unknown] = both(drawn("faint", cross));
-  shapes[STANDING.dead] = both(drawn("ink", smallCircle));
-  shapes[STANDING.ground] = both(filled("ground", square));
-  shapes[STANDING.switched] = { direct: drawn("rest", barredCircle), viaLoad: drawn("rest", halfBarredCircle) };
-  shapes[STANDING.atRest] = { direct: filled("rest", circle), viaLoad: drawn("rest", dottedCircle) };
-  shapes[STANDING.always] = { direct: filled("hot", diamond), viaLoad: drawn("hot", dottedDiamond) };
-  return shapes;
+/** One number for a standing, reached directly or only through a load. */
+export function lookKey(standing: number, viaLoad: boolean): number {
+  return standing * 2 + Number(viaLoad);
 }
 
-export function markShape(standing: number, viaLoad: boolean): MarkShape {
-  const shape = SHAPES[standing] ?? SHAPES[STANDING.unknown]!;
-  return viaLoad ? shape.viaLoad : shape.direct;
+/** The look of a mark; `undefined` where there is nothing to say. */
+export function markLook(key: number): MarkLook | undefined {
+  return LOOKS.get(key);
 }
 
-/** Ring around a mark that is hot at this moment. */
-export const traceHotRing: Trace = (context, x, y, r) => circle(context, x, y, r * 1.75);
+function lookOf(mark: Mark, viaLoad: boolean, colour: keyof Palette): MarkLook {
+  const strokes = markStrokes(mark, viaLoad);
+  const isFilled = (stroke: Stroke) => (stroke.shape === "line" || stroke.shape === "circle") && stroke.fill === true;
+  return { colour, filled: strokes.filter(isFilled), drawn: strokes.filter((stroke) => !isFilled(stroke)) };
+}
+
+/** Adds a stroke to the path, `grown` times its size and moved to (x, y). */
+export function traceAt(context: CanvasRenderingContext2D, stroke: Stroke, x: number, y: number, grown: number): void {
+  if (stroke.shape === "line") {
+    stroke.points.forEach(([px, py], i) => {
+      if (i === 0) context.moveTo(x + px * grown, y + py * grown);
+      else context.lineTo(x + px * grown, y + py * grown);
+    });
+    if (stroke.closed === true) context.closePath();
+  } else if (stroke.shape === "circle") {
+    const [cx, cy] = [x + stroke.centre[0] * grown, y + stroke.centre[1] * grown];
+    context.moveTo(cx + stroke.radius * grown, cy);
+    context.arc(cx, cy, stroke.radius * grown, 0, 2 * Math.PI);
+  }
+}
+
+/** Ring around a mark that is hot at this moment. `r` is half the mark's size. */
+export function traceHotRing(context: CanvasRenderingContext2D, x: number, y: number, r: number): void {
+  context.moveTo(x + r * 1.9, y);
+  context.arc(x, y, r * 1.9, 0, 2 * Math.PI);
+}
 
 /** Triangle around bare metal that a snag names. */
-export const traceWarning: Trace = (context, x, y, r) => {
-  const arm = r * 2.6;
+export function traceWarning(context: CanvasRenderingContext2D, x: number, y: number, r: number): void {
+  const arm = r * 3.2;
   context.moveTo(x, y - arm);
-  context.lineTo(x + arm * 0.9, y + arm * 0.6);
-  context.lineTo(x - arm * 0.9, y + arm * 0.6);
+  context.lineTo(x + arm * 0.95, y + arm * 0.65);
+  context.lineTo(x - arm * 0.95, y + arm * 0.65);
   context.closePath();
-};
+}

@@ -1,11 +1,4 @@
-import {
-  type Box,
-  boxOfPoints,
-  growBox,
-  moveBox,
-  type Point,
-  unionBox,
-} from "../../../core/geometry/index.ts";
+import { type Box, boxOfPoints, growBox, moveBox, type Point, unionBox } from "../../../core/geometry/index.ts";
 import type { PartPicture } from "../../../core/picture/index.ts";
 import type { Lead } from "../board-controller.ts";
 import type { DraftWire } from "../board-overlay.ts";
@@ -59,10 +52,19 @@ function selectionPieces(frame: Frame, scene: Scene, margin: number): Piece[] {
     if (part !== null) boxes.push({ id, box: moveBox(growBox(part.picture.box, 0.35), ...moved(id)) });
     else if (scene.wires.get(id) !== null && lift?.hidden.has(id) !== true) wires.push(id);
   }
-  const pieces = wires.map((id) => wireSelection(id, scene, selection.size === 1, margin)).filter((piece) => piece !== null);
+  const pieces = wires
+    .map((id) => wireSelection(id, scene, selection.size === 1, margin))
+    .filter((piece) => piece !== null);
   if (boxes.length === 0) return pieces;
   if (boxes.length <= MANY) pieces.push(...boxes.map(({ id, box }) => outline(id, [box], margin)));
-  else if (lift === null) pieces.push(outline(`all of ${frame.revision}`, boxes.map(({ box }) => box), margin));
+  else if (lift === null)
+    pieces.push(
+      outline(
+        `all of ${frame.revision}`,
+        boxes.map(({ box }) => box),
+        margin,
+      ),
+    );
   else pieces.push(outline("group", [boxes.map(({ box }) => box).reduce(unionBox)], margin));
   return pieces;
 }
@@ -139,7 +141,11 @@ function hover(id: string, scene: Scene, margin: number): Piece | null {
   const wire = scene.wires.get(id);
   if (wire === null) return null;
   const { route } = wire.picture;
-  return { key: `hover ${id} ${route.join(" ")}`, boxes: runBoxes(route, margin), draw: (ink) => band(ink, route, ink.palette.select, 0.16, 9) };
+  return {
+    key: `hover ${id} ${route.join(" ")}`,
+    boxes: runBoxes(route, margin),
+    draw: (ink) => band(ink, route, ink.palette.select, 0.16, 9),
+  };
 }
 
 /** A place to look at: corner brackets round a part or a terminal, a wide band under a wire. */
@@ -147,12 +153,19 @@ function spotlight(place: string, scene: Scene, margin: number): Piece | null {
   const wire = scene.wires.get(place);
   if (wire !== null) {
     const { route } = wire.picture;
-    return { key: `spot ${place} ${route.join(" ")}`, boxes: runBoxes(route, margin + 0.5), draw: (ink) => band(ink, route, ink.palette.stop, 0.28, 15) };
+    return {
+      key: `spot ${place} ${route.join(" ")}`,
+      boxes: runBoxes(route, margin + 0.5),
+      draw: (ink) => band(ink, route, ink.palette.stop, 0.28, 15),
+    };
   }
   const part = scene.parts.get(place);
   const at = placeOnSheet(place, scene);
   if (at === null) return null;
-  const box = part === null ? growBox({ left: at[0], top: at[1], right: at[0], bottom: at[1] }, 0.9) : growBox(part.picture.box, 0.7);
+  const box =
+    part === null
+      ? growBox({ left: at[0], top: at[1], right: at[0], bottom: at[1] }, 0.9)
+      : growBox(part.picture.box, 0.7);
   return {
     key: `spot ${place} ${box.left} ${box.top}`,
     boxes: [growBox(box, margin)],
@@ -199,7 +212,12 @@ function ghost(part: PartPicture, margin: number): Piece {
     draw(ink) {
       const { context, palette } = ink;
       context.globalAlpha = 0.75;
-      drawInk({ ...ink, palette: { ...palette, ink: palette.preview, faint: palette.preview } }, [{ ...part, lettering: [] }], [], []);
+      drawInk(
+        { ...ink, palette: { ...palette, ink: palette.preview, faint: palette.preview } },
+        [{ ...part, lettering: [] }],
+        [],
+        [],
+      );
       context.globalAlpha = 1;
     },
   };

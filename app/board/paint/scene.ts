@@ -1,5 +1,11 @@
 import { type Box, boxesTouch, BoxGrid, boxOfPoints, growBox, unionBox } from "../../../core/geometry/index.ts";
-import { extentOf, type Lettering, type PartPicture, type Picture, type WirePicture } from "../../../core/picture/index.ts";
+import {
+  extentOf,
+  type Lettering,
+  type PartPicture,
+  type Picture,
+  type WirePicture,
+} from "../../../core/picture/index.ts";
 
 /** A part or a wire of the drawing with its room on the sheet and its place in document order. */
 export interface SceneItem<P extends PartPicture | WirePicture> {
@@ -29,7 +35,10 @@ export class Scene {
   update(picture: Picture): readonly Box[] | null {
     const isFirst = this.picture === null;
     this.picture = picture;
-    const changed = [...this.parts.update(picture.parts, (part) => part.terminals.length), ...this.wires.update(picture.wires, () => 0)];
+    const changed = [
+      ...this.parts.update(picture.parts, (part) => part.terminals.length),
+      ...this.wires.update(picture.wires, () => 0),
+    ];
     return isFirst ? null : changed;
   }
 }
@@ -73,8 +82,10 @@ class Shelfful<P extends PartPicture | WirePicture> {
       const slot = this.slotOf.get(picture.id) ?? this.newSlot(picture.id);
       const old = this.slots[slot] ?? null;
       seen.add(slot);
-      if (old === null || old.picture !== picture) this.replace(slot, old, { picture, extent: this.measure(picture), order, firstTerminal }, changed);
-      else if (old.order !== order || old.firstTerminal !== firstTerminal) this.slots[slot] = { ...old, order, firstTerminal };
+      if (old === null || old.picture !== picture)
+        this.replace(slot, old, { picture, extent: this.measure(picture), order, firstTerminal }, changed);
+      else if (old.order !== order || old.firstTerminal !== firstTerminal)
+        this.slots[slot] = { ...old, order, firstTerminal };
       firstTerminal += terminalCount(picture);
     });
     if (seen.size < this.slotOf.size) this.dropUnseen(seen, changed);

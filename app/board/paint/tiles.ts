@@ -1,4 +1,5 @@
 import type { Box } from "../../../core/geometry/index.ts";
+import type { PixelRect } from "./damage.ts";
 
 /** Side of a tile in device pixels. */
 export const TILE_PX = 512;
@@ -79,7 +80,10 @@ export class TiledDrawing {
   fill(viewport: Viewport, most: number): number {
     const set = this.setAt(viewport.stepPx);
     const missing = tilesIn(viewport).filter((key) => !set.has(key));
-    const middle = [(viewport.width / 2 - viewport.x) / TILE_PX - 0.5, (viewport.height / 2 - viewport.y) / TILE_PX - 0.5] as const;
+    const middle = [
+      (viewport.width / 2 - viewport.x) / TILE_PX - 0.5,
+      (viewport.height / 2 - viewport.y) / TILE_PX - 0.5,
+    ] as const;
     const distance = (key: number) => Math.hypot(placeOf(key)[0] - middle[0], placeOf(key)[1] - middle[1]);
     missing.sort((a, b) => distance(a) - distance(b));
     for (const key of missing.slice(0, most)) this.make(set, key, viewport.stepPx);
@@ -98,17 +102,20 @@ export class TiledDrawing {
     return this.count === 0;
   }
 
-  /** Copies the tiles onto a context in device pixels; blank ones are left to the paper already there. */
-  copy(context: CanvasRenderingContext2D, viewport: Viewport): void {
+  /**
+   * Copies the tiles that `within` shows onto a context in device pixels. Blank ones of an opaque drawing are filled with the
+   * context's fill style, those of a transparent one left out.
+   */
+  copy(context: CanvasRenderingContext2D, viewport: Viewport, within: PixelRect): void {
     this.clock++;
     if (!this.isComplete(viewport)) {
       const others = [...this.sets.keys()].filter((scale) => scale !== viewport.stepPx).sort((a, b) => a - b);
-      for (const scale of others) this.copySet(context, viewport, scale);
+      for (const scale of others) this.copySet(context, viewport, scale, within);
     }
-    this.copySet(context, viewport, viewport.stepPx);
+    this.copySet(context, viewport, viewport.stepPx, within);
   }
 
-  private copySet(context: CanvasRenderingContext2D, viewport: Viewport, scale: number): void {
+  private copySet(context: CanvasRenderingContext2D, viewport: Viewport, scale: number, within: PixelRect): void {
     const set = this.sets.get(scale);
     if (set === undefined) return;
     const grown = viewport.stepPx / scale;
@@ -117,7 +124,8 @@ export class TiledDrawing {
       const [column, row] = placeOf(key);
       const x = viewport.x + column * size;
       const y = viewport.y + row * size;
-      if (x >= viewport.width || y >= viewport.height || x + size <= 0 || y + size <= 0) continue;
+      if (x >= within.x + within.width || y >= within.y + within.height || x + size <= within.x || y + size <= within.y)
+        continue;
       tile.lastUsed = this.clock;
       if (tile.isBlank) {
         if (this.isOpaque) context.fillRect(x, y, size, size);

@@ -33,7 +33,11 @@ export function traceBeads(context: CanvasRenderingContext2D, route: readonly Po
 }
 
 /** Visits evenly spaced spots on each run of a route, clear of its corners; runs shorter than a spacing get one in the middle. */
-function eachAlong(route: readonly Point[], every: number, visit: (x: number, y: number, dx: number, dy: number) => void): void {
+function eachAlong(
+  route: readonly Point[],
+  every: number,
+  visit: (x: number, y: number, dx: number, dy: number) => void,
+): void {
   for (let i = 1; i < route.length; i++) {
     const [[ax, ay], [bx, by]] = [route[i - 1]!, route[i]!];
     const length = Math.abs(bx - ax) + Math.abs(by - ay);
