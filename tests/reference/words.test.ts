@@ -10,7 +10,7 @@ import {
 
 describe("colour letters", () => {
   it("are those of the standard, in its order", () => {
-    // IEC 60757 Table 1 as printed in GOST 28763-90 (green-and-yellow is two letters pairs here).
+    // IEC 60757 Table 1 as printed in GOST 28763-90 (green-and-yellow reads as green with a yellow tracer).
     expect(wireColours.map((colour) => colour.code).join(" ")).toBe("BK BN RD OG YE GN BU VT GY WH PK GD TQ SR");
   });
 
