@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import type { Part } from "../document/index.ts";
+import type { Part } from "../document/index.ts";
 import { kindOf, partKinds, settingsOf, type PartKind } from "../parts/index.ts";
 import { issueInWords } from "./issue-in-words.ts";
 import { quote, Refusal, refuse } from "./refusal.ts";

@@ -39,7 +39,7 @@ export const breaker = definePart({
     { shape: "arc", centre: [2, closed ? 0 : -0.5], radius: 0.85, start: 180, end: 360, weight: "thick" },
     ...resetMark(reset),
   ],
-  bounds: () => box(0, -1.5, 4, 0.5),
+  bounds: () => box(0, -1.5, 4, 1),
   model: ({ ratingA, reset, milliohm, closed }) => [
     {
       type: "protection",

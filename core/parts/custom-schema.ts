@@ -15,14 +15,16 @@ const cover = z.optional(z.enum(["bare", "covered", "cavity"]));
 
 const reserved = new Set(["__proto__", "prototype", "constructor"]);
 
-/** Ids, positions, coil names: short plain words that can't collide with what the language itself keeps in records. */
+/** Names of terminals, positions and coils: short plain words that can't collide with what the language itself keeps in records. */
 const word = z.string().check(
-  z.regex(/^[A-Za-z0-9+_-]{1,16}$/u, { error: "wanted 1 to 16 letters, digits, +, - or _" }),
-  z.refine((name) => !reserved.has(name), { error: "this name is reserved; choose another" }),
+  z.refine((name) => /^[A-Za-z0-9+_-]{1,16}$/u.test(name) && !reserved.has(name), {
+    error: "1 to 16 letters, digits, +, - or _",
+  }),
 );
 const end = z.string().check(
-  z.regex(/^\$?[A-Za-z0-9+_-]{1,16}$/u, { error: "wanted a terminal, a $node inside the symbol, or $chassis" }),
-  z.refine((name) => !reserved.has(name), { error: "this name is reserved; choose another" }),
+  z.refine((name) => /^\$?[A-Za-z0-9+_-]{1,16}$/u.test(name) && !reserved.has(name), {
+    error: "a terminal, a $node inside the symbol, or $chassis",
+  }),
 );
 
 export const terminalsSchema = z
@@ -41,7 +43,7 @@ export const terminalsSchema = z
     z.minLength(1),
     z.maxLength(64),
     z.refine((all) => new Set(all.map(({ name }) => name)).size === all.length, {
-      error: "wanted each terminal name once",
+      error: "each terminal name once",
     }),
   );
 
@@ -69,7 +71,7 @@ export const drawingSchema = z.array(strokeSchema).check(z.maxLength(400));
 
 export const positionsSchema = z.array(word).check(
   z.maxLength(12),
-  z.refine((all) => new Set(all).size === all.length, { error: "wanted each position once" }),
+  z.refine((all) => new Set(all).size === all.length, { error: "each position once" }),
 );
 
 const elementSchemas = Object.entries(elementForms).map(([type, form]) =>

@@ -1,11 +1,10 @@
 import type { Cover } from "../document/index.ts";
-import type { Box, Point, Stroke } from "../geometry/index.ts";
+import { boxOfPoints, boxOfStroke, unionBox, type Box, type Point, type Stroke } from "../geometry/index.ts";
 import { elementForms, type Moved } from "./custom-elements.ts";
 import { drawingSchema, elementsSchema, positionsSchema, terminalsSchema } from "./custom-schema.ts";
 import { box, corners, line, outline } from "./drawing.ts";
 import type { Element } from "./elements.ts";
-import { extentOf } from "./extent.ts";
-import { definePart, type Fixing, type Terminal } from "./part-kind.ts";
+import { definePart, type Fault, type Fixing, type Terminal } from "./part-kind.ts";
 import { flag, type Setting } from "./setting.ts";
 
 interface OwnTerminal {
@@ -78,10 +77,7 @@ export const custom = definePart<OwnSymbol>({
     })),
   symbol: ({ terminals, drawing }) => (drawing.length > 0 ? drawing : plainBox(terminals)),
   bounds: ({ terminals, drawing }) =>
-    extentOf(
-      drawing.length > 0 ? drawing : plainBox(terminals),
-      terminals.map(({ at }) => at),
-    ),
+    (drawing.length > 0 ? drawing : plainBox(terminals)).map(boxOfStroke).reduce(unionBox, aroundTerminals(terminals)),
   control: ({ positions, momentary }) => (positions.length > 0 ? { positions, momentary, noun: "control" } : null),
   model: ({ elements }, { nominalV }) => elements.flatMap((element) => elementOf(element, nominalV) ?? []),
   caption: () => "",
@@ -98,33 +94,44 @@ function elementOf(element: OwnElement, nominalV: 12 | 24): Element | null {
   return make((name) => (ends.includes(name) ? String(element[name]) : ""), filled, element, nominalV);
 }
 
-/** What does not fit together between terminals, elements and positions; `null`: nothing. */
-function faultOf({ terminals, elements, positions }: OwnSymbol): string | null {
+/** The first thing that does not fit together between terminals, elements and positions. */
+function faultOf({ terminals, elements, positions }: OwnSymbol): Fault | null {
   if (positions.length > 0 && positions[0] !== "off")
-    return `wanted "off" as the first position, got "${positions[0]}"`;
+    return { key: "positions[0]", got: positions[0], wanted: '"off"' };
   const names = new Set(terminals.map(({ name }) => name));
   const coils = elements.flatMap(({ type, name }) => (type === "coil" ? [name ?? "coil"] : []));
-  if (new Set(coils).size < coils.length) return "wanted a different name for each coil";
-  for (const element of elements) {
-    for (const end of elementForms[element.type].ends) {
-      const node = String(element[end]);
-      if (!node.startsWith("$") && !names.has(node))
-        return `wanted a terminal of this symbol as ${element.type} ${end}, got "${node}"`;
-    }
-    if (element.coil !== undefined && !coils.includes(element.coil))
-      return `wanted the name of a coil of this symbol, got "${element.coil}"`;
-    const stranger = element.positions?.find((position) => !positions.includes(position));
-    if (stranger !== undefined) return `wanted a position of this symbol, got "${stranger}"`;
+  if (new Set(coils).size < coils.length)
+    return { key: "elements", got: coils[0], wanted: "a different name for each coil" };
+  for (const [at, element] of elements.entries()) {
+    const fault = faultIn(element, names, coils, positions);
+    if (fault) return { ...fault, key: `elements[${at}].${fault.key}` };
   }
   return null;
 }
 
+function faultIn(
+  element: OwnElement,
+  names: ReadonlySet<string>,
+  coils: readonly string[],
+  positions: readonly string[],
+): Fault | null {
+  for (const end of elementForms[element.type].ends) {
+    const node = String(element[end]);
+    if (node.startsWith("$") || names.has(node)) continue;
+    return { key: end, got: node, wanted: "a terminal of this symbol, or a name that starts with $" };
+  }
+  if (element.coil !== undefined && !coils.includes(element.coil)) {
+    return { key: "coil", got: element.coil, wanted: "the name of a coil of this symbol" };
+  }
+  const stranger = element.positions?.find((position) => !positions.includes(position));
+  return stranger === undefined
+    ? null
+    : { key: "positions", got: stranger, wanted: "positions of this symbol's own control" };
+}
+
 /** A box one step inside the terminals, with a lead to each. */
 function plainBox(terminals: readonly OwnTerminal[]): Stroke[] {
-  const { left, top, right, bottom } = extentOf(
-    [],
-    terminals.map(({ at }) => at),
-  );
+  const { left, top, right, bottom } = aroundTerminals(terminals);
   const inner: Box = box(left + 1, top - 1, Math.max(right - 1, left + 2), bottom + 1);
   const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
   return [
@@ -136,4 +143,8 @@ function plainBox(terminals: readonly OwnTerminal[]): Stroke[] {
       ]),
     ),
   ];
+}
+
+function aroundTerminals(terminals: readonly OwnTerminal[]): Box {
+  return boxOfPoints(terminals.map(({ at }) => at)) ?? box(0, 0, 0, 0);
 }

@@ -4,6 +4,5 @@ export * from "./part-kind.ts";
 export * from "./setting.ts";
 export * from "./registry.ts";
 export * from "./of-part.ts";
-export { extentOf } from "./extent.ts";
 export { elementForms } from "./custom-elements.ts";
 export { markLegend, markStrokes, type Mark } from "./marks.ts";

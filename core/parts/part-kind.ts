@@ -46,6 +46,13 @@ export interface Surroundings {
   readonly seriesUpper: boolean;
 }
 
+/** What of a part's settings can't be used: the key under its props, what stands there, and what was wanted, in words. */
+export interface Fault {
+  readonly key: string;
+  readonly got: unknown;
+  readonly wanted: string;
+}
+
 /**
  * A kind of part: everything the rest of the program knows about it. One file per kind; `index.ts` lists them.
  * `S` is the record of resolved settings (defaults filled in, unknown as `null`).
@@ -62,8 +69,8 @@ export interface PartKind<S = Record<string, unknown>> {
   /** One sentence for the Shelf and the help page. */
   readonly about: string;
   readonly settings: { readonly [K in keyof S]: Setting<S[K]> };
-  /** What is wrong between settings that are each right by themselves, as one line ("wanted …, got …"); `null`: nothing. */
-  check?(settings: S): string | null;
+  /** The first thing wrong between settings that are each right by themselves; `null`: nothing. */
+  check?(settings: S): Fault | null;
   /** Settings a part dropped from the Shelf starts with, where the vehicle's volts or a new part's unknowns ask for them. */
   fresh?(nominalV: 12 | 24): Readonly<Record<string, unknown>>;
   terminals(settings: S): readonly Terminal[];

@@ -95,9 +95,14 @@ export function flag(label: string, fallback: boolean, help: string): Setting<bo
   return { type: "flag", label, unit: "", help, fallback, schema: z.boolean() };
 }
 
-/** A short text that must have a certain form; `null` until the person says it. `wanted` completes "wanted …". */
+/** A short text that must have a certain form; `null` until the person says it. `wanted` says which, to follow the word "wanted". */
 export function text(label: string, help: string, form: RegExp, wanted: string): Setting<string | null> {
-  const schema = z.nullable(z.string().check(z.maxLength(60), z.regex(form, { error: wanted })));
+  const schema = z.nullable(
+    z.string().check(
+      z.maxLength(60),
+      z.refine((given) => form.test(given), { error: wanted }),
+    ),
+  );
   return { type: "text", label, unit: "", help, fallback: null, schema };
 }
 

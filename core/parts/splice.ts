@@ -19,7 +19,7 @@ export const splice = definePart({
       "Barrel",
       'What its barrel takes: red, blue, yellow, or a range such as "1.5-2.5 mm2".',
       barrelForm,
-      'wanted red, blue, yellow, or a range such as "1.5-2.5 mm2"',
+      'red, blue, yellow, or a range such as "1.5-2.5 mm2"',
     ),
     tap: unsaidChoice("Made by", "How the joint is made.", [
       { value: "crimp", label: "Crimp" },

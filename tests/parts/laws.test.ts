@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { Part } from "../../core/document/index.ts";
+import { boxOfStroke } from "../../core/geometry/index.ts";
 import {
   CHASSIS,
-  extentOf,
   modelOf,
   partKinds,
   settingsOf,
@@ -88,7 +88,7 @@ describe.each(partKinds.map((kind) => [kind.kind, kind] as const))("%s", (name, 
         const strokes = kind.symbol(settings, pose);
         expect(strokes.length).toBeGreaterThan(0);
         for (const stroke of strokes) {
-          const extent = extentOf([stroke]);
+          const extent = boxOfStroke(stroke);
           const inside =
             extent.left >= bounds.left - 1e-9 &&
             extent.right <= bounds.right + 1e-9 &&
