@@ -1,0 +1,179 @@
+/**
+ * Star-mesh elimination: a resistive network solved without one subtraction of conductances.
+ *
+ * Every edge is a conductance g with a current h that flows along it when both ends are at the same volts (a source behind its
+ * resistance, a load). Taking out vertex k turns the star of its edges into a mesh between its neighbours: i and j get
+ * g_i g_j / S, with S the sum of k's conductances, and the current (g_i h_j - g_j h_i) / S. Products and sums of positive
+ * numbers keep all their digits, so an island held by picosiemens comes out as exactly as one held by copper; and since
+ * currents live on edges, not at vertices, what enters one end leaves at the other whatever the rounding.
+ * Going back, v_k = sum of (g_j / S) v_j - sum of h_j / S.
+ *
+ * Each position gathers what its earlier neighbours spread onto it, always in the same order. So after a few edges have changed
+ * only the positions on their way to the root are gathered again, and the result is that of starting afresh, bit for bit.
+ * Source of the transformation: A. Rosen, "A new network theorem", J. IEE 62 (1924), 916-918.
+ */
+import type { EliminationPlan } from "./ordering.ts";
+
+/** Below this sum of conductances (S) a position has no neighbour: it is the last of its network. */
+const NOTHING = 1e-200;
+
+export class Elimination {
+  readonly plan: EliminationPlan;
+  /** Own edges: conductance and current towards the later end. */
+  private readonly ownG: Float64Array;
+  private readonly ownH: Float64Array;
+  private readonly g: Float64Array;
+  private readonly h: Float64Array;
+  /** Share of each slot in its position's sum, g / S. */
+  private readonly share: Float64Array;
+  /** 1 / S, and 0 at the last position of a network. */
+  private readonly inverse: Float64Array;
+  private readonly rise: Float64Array;
+  private readonly isDirty: Uint8Array;
+  private dirty: Int32Array;
+  private dirtyCount = 0;
+
+  constructor(plan: EliminationPlan) {
+    this.plan = plan;
+    const slots = plan.slotTo.length;
+    this.ownG = new Float64Array(slots);
+    this.ownH = new Float64Array(slots);
+    this.g = new Float64Array(slots);
+    this.h = new Float64Array(slots);
+    this.share = new Float64Array(slots);
+    this.inverse = new Float64Array(plan.count);
+    this.rise = new Float64Array(plan.count);
+    this.isDirty = new Uint8Array(plan.count);
+    this.dirty = new Int32Array(plan.count);
+  }
+
+  /** The slot of the edge between two positions that was in the graph the plan was made for. */
+  slotBetween(early: number, late: number): number {
+    let low = this.plan.slotStart[early]!;
+    let high = this.plan.slotStart[early + 1]! - 1;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.plan.slotTo[middle]! < late) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  /** Sets an edge: conductance (S) and current (A) from position `early`, its owner, to the later end. */
+  setEdge(slot: number, early: number, g: number, h: number): void {
+    if (this.ownG[slot] === g && this.ownH[slot] === h) return;
+    this.ownG[slot] = g;
+    this.ownH[slot] = h;
+    for (let k = early; k >= 0 && !this.isDirty[k]; k = this.plan.parent[k]!) {
+      this.isDirty[k] = 1;
+      this.dirty[this.dirtyCount++] = k;
+    }
+  }
+
+  /** Brings the elimination up to date with the edges set since the last time. */
+  eliminate(): void {
+    const { count } = this.plan;
+    if (this.dirtyCount * 8 > count) {
+      for (let k = 0; k < count; k++) if (this.isDirty[k]) this.gather(k);
+    } else {
+      const path = this.dirty.subarray(0, this.dirtyCount).sort();
+      for (let i = 0; i < path.length; i++) this.gather(path[i]!);
+    }
+    this.isDirty.fill(0);
+    this.dirtyCount = 0;
+  }
+
+  private gather(k: number): void {
+    const { g, h, share } = this;
+    const { slotStart, columnStart, columnSlot, columnEnd, targetStart, targets } = this.plan;
+    const first = slotStart[k]!;
+    const end = slotStart[k + 1]!;
+    for (let s = first; s < end; s++) {
+      g[s] = this.ownG[s]!;
+      h[s] = this.ownH[s]!;
+    }
+    for (let c = columnStart[k]!; c < columnStart[k + 1]!; c++) {
+      const q = columnSlot[c]!;
+      const shareQ = share[q]!;
+      const hQ = h[q]!;
+      let t = targetStart[q]!;
+      for (let b = q + 1; b < columnEnd[c]!; b++, t++) {
+        const s = targets[t]!;
+        g[s]! += shareQ * g[b]!;
+        h[s]! += shareQ * h[b]! - share[b]! * hQ;
+      }
+    }
+    let sumG = 0;
+    let sumH = 0;
+    for (let s = first; s < end; s++) {
+      sumG += g[s]!;
+      sumH += h[s]!;
+    }
+    const inverse = Math.abs(sumG) > NOTHING ? 1 / sumG : 0;
+    this.inverse[k] = inverse;
+    this.rise[k] = -sumH * inverse;
+    for (let s = first; s < end; s++) share[s] = g[s]! * inverse;
+  }
+
+  isLast(k: number): boolean {
+    return this.inverse[k] === 0;
+  }
+
+  /** Some later neighbour of position k it really conducts to, or -1 when it is the last of its network. */
+  leadsTo(k: number): number {
+    for (let s = this.plan.slotStart[k]!; s < this.plan.slotStart[k + 1]!; s++) {
+      if (this.share[s] !== 0) return this.plan.slotTo[s]!;
+    }
+    return -1;
+  }
+
+  /** Volts of every position; `v` holds on entry the volts wanted at the last position of each network, 0 or its zero's. */
+  solve(v: Float64Array): void {
+    const { slotStart, slotTo } = this.plan;
+    for (let k = this.plan.count - 1; k >= 0; k--) {
+      if (this.inverse[k] === 0) continue;
+      let sum = this.rise[k]!;
+      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) sum += this.share[s]! * v[slotTo[s]!]!;
+      v[k] = sum;
+    }
+  }
+
+  /** Volts every position rises by when `inflow` (A) is fed into the positions, all else equal. Overwrites `inflow` with them. */
+  respond(inflow: Float64Array): void {
+    const { slotStart, slotTo, count } = this.plan;
+    for (let k = 0; k < count; k++) {
+      const current = inflow[k]!;
+      if (current === 0) continue;
+      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) inflow[slotTo[s]!]! += this.share[s]! * current;
+    }
+    for (let k = count - 1; k >= 0; k--) {
+      let sum = inflow[k]! * this.inverse[k]!;
+      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) sum += this.share[s]! * inflow[slotTo[s]!]!;
+      inflow[k] = sum;
+    }
+  }
+
+  /** Resistance (ohm) seen between each position and the last one of its network: the diagonal of the inverse, at near-linear cost. */
+  resistanceToZero(): Float64Array {
+    const { slotStart, slotTo, targetStart, targets, count } = this.plan;
+    const diagonal = new Float64Array(count);
+    const across = new Float64Array(slotTo.length);
+    for (let k = count - 1; k >= 0; k--) {
+      const first = slotStart[k]!;
+      const end = slotStart[k + 1]!;
+      for (let q = first; q < end; q++) across[q] = this.share[q]! * diagonal[slotTo[q]!]!;
+      for (let q = first; q < end; q++) {
+        let t = targetStart[q]!;
+        for (let b = q + 1; b < end; b++, t++) {
+          const between = across[targets[t]!]!;
+          across[q]! += this.share[b]! * between;
+          across[b]! += this.share[q]! * between;
+        }
+      }
+      let sum = this.inverse[k]!;
+      for (let q = first; q < end; q++) sum += this.share[q]! * across[q]!;
+      diagonal[k] = sum;
+    }
+    return diagonal;
+  }
+}
