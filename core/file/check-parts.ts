@@ -1,9 +1,8 @@
 import * as z from "zod/mini";
 import type { Part } from "../document/index.ts";
-import type { Part } from "../document/index.ts";
 import { kindOf, partKinds, settingsOf, type PartKind } from "../parts/index.ts";
 import { issueInWords } from "./issue-in-words.ts";
-import { quote, Refusal, refuse } from "./refusal.ts";
+import { quote, refuse } from "./refusal.ts";
 
 const schemas = new WeakMap<PartKind, z.ZodMiniType>();
 
@@ -27,7 +26,7 @@ export function checkParts(parts: readonly Part[]): void {
     }
     const result = propsSchema(kind).safeParse(part.props ?? {});
     if (!result.success) throw issueInWords(result.error.issues, part.props ?? {}, `parts[${at}].props`);
-    const trouble = kind.check?.(settingsOf(part)) ?? null;
-    if (trouble !== null) throw new Refusal(`parts[${at}].props: ${trouble}`.slice(0, 300));
+    const fault = kind.check?.(settingsOf(part));
+    if (fault) throw refuse(`parts[${at}].props.${fault.key}`, quote(fault.got), fault.wanted);
   });
 }
