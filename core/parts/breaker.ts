@@ -55,6 +55,7 @@ export const breaker = definePart({
       autoReset: reset === "auto",
     },
   ],
+  rerate: (_settings, _terminal, ratingA) => ({ ratingA }),
   caption: ({ ratingA, closed }) => (closed ? amount(ratingA, "A") : `${amount(ratingA, "A")}, open`),
 });
 

@@ -55,5 +55,6 @@ export const changeoverSwitch = definePart({
       ratedA,
     })),
   facts: ({ ratedA }) => ({ ratedA }),
+  rerate: (_settings, _terminal, ratingA) => ({ ratedA: ratingA }),
   caption: ({ ratedA }) => (ratedA === null ? "" : amount(ratedA, "A")),
 });

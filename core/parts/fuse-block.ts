@@ -64,6 +64,9 @@ export const fuseBlock = definePart({
       holderA: null,
     })),
   facts: ({ ratedA }) => ({ ratedA }),
+  rerate: ({ ways }, terminal, ratingA) => ({
+    ways: ways.map((way, at) => (`${at + 1}` === terminal ? { ...way, ratingA } : way)),
+  }),
   caption: ({ ratedA }) => (ratedA === null ? "" : amount(ratedA, "A")),
 });
 

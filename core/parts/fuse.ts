@@ -75,5 +75,6 @@ export const fuse = definePart({
       holderA,
     },
   ],
+  rerate: (_settings, _terminal, ratingA) => ({ ratingA }),
   caption: ({ ratingA, fitted }) => (fitted ? amount(ratingA, "A") : `${amount(ratingA, "A")}, pulled`),
 });

@@ -61,6 +61,7 @@ export const keySwitch = definePart({
       ratedA,
     })),
   facts: ({ ratedA }) => ({ ratedA }),
+  rerate: (_settings, _terminal, ratingA) => ({ ratedA: ratingA }),
   caption: ({ ratedA }) => (ratedA === null ? "" : amount(ratedA, "A")),
 });
 

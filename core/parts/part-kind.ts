@@ -80,6 +80,11 @@ export interface PartKind<S = Record<string, unknown>> {
   control?(settings: S): Control | null;
   model(settings: S, surroundings: Surroundings): readonly Element[];
   facts?(settings: S): PartFacts;
+  /**
+   * The change of settings that gives the device or contact at `terminal` ("" where the part has but one device) this rating, for
+   * remedies and Size it. Absent: nothing in the part is chosen by its rating.
+   */
+  rerate?(settings: S, terminal: string, ratingA: number): Readonly<Record<string, unknown>>;
   /** Words printed beside the symbol under its label: "10 A", "50 W". Empty for none. */
   caption(settings: S, surroundings: Surroundings): string;
 }

@@ -99,6 +99,7 @@ export const relay = definePart({
       ? [contactTo("87b", "pulled-in", settings.milliohm, settings.makeRatedA)]
       : []),
   ],
+  rerate: (_settings, terminal, ratingA) => (terminal === "87a" ? { breakRatedA: ratingA } : { makeRatedA: ratingA }),
   caption: ({ makeRatedA }) => amount(makeRatedA, "A"),
 });
 

@@ -43,6 +43,7 @@ export const onOffSwitch = definePart({
     { type: "contact", a: "1", b: "2", ohm: milliohm / 1000, movedBy: { positions: ["on"] }, ratedA },
   ],
   facts: ({ ratedA }) => ({ ratedA }),
+  rerate: (_settings, _terminal, ratingA) => ({ ratedA: ratingA }),
   caption: ({ ratedA }) => (ratedA === null ? "" : amount(ratedA, "A")),
 });
 

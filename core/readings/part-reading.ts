@@ -86,7 +86,7 @@ function readLoad(
 ): PartReading {
   const watts = volts === null ? 0 : Math.abs(volts * amps);
   const basic = { amps, volts, watts };
-  if (load.role === "resistance") return basic;
+  if (load.role === "resistance") return element.part.elements.some(({ spec }) => spec.type === "coil") ? {} : basic;
   const sourceV = Math.max(feedV[element.a]!, feedV[element.b]!);
   const lossV = volts === null || sourceV === 0 ? null : sourceV - Math.abs(volts);
   return {
