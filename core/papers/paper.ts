@@ -7,6 +7,8 @@ export interface PaperSource {
   readonly document: Document;
   readonly netlist: Netlist;
   readonly report: Report;
+  /** The revision before, for papers that say what changed; absent: none was given. */
+  readonly previous?: Document;
 }
 
 export interface PaperOptions {
@@ -16,13 +18,37 @@ export interface PaperOptions {
   readonly words: "ground" | "earth";
 }
 
-/** One paper: `make` gives the whole text of the file. */
+/** One paper. A pure function of its source: the same drawing gives the same bytes. */
 export interface Paper {
   /** As named on the command line: "drawing". */
   readonly kind: string;
   readonly title: string;
   readonly about: string;
-  readonly media: "image/svg+xml" | "text/csv" | "text/plain" | "text/html";
-  readonly extension: "svg" | "csv" | "txt" | "html";
+  /** What `make` gives. */
+  readonly media: "image/svg+xml" | "text/csv" | "text/plain";
+  readonly extension: "svg" | "csv" | "txt";
+  /** The whole text of the file people ask for; of a paper of several pages, its first. */
   make(source: PaperSource, options: PaperOptions): string;
+  /** Every page to print, each an SVG file of true size; at least one. */
+  pages(source: PaperSource, options: PaperOptions): readonly string[];
+}
+
+/** A file of a paper; `suffix` goes between its name and its extension: "" for the first, "-2" for the second page. */
+export interface PaperFile {
+  readonly suffix: string;
+  readonly text: string;
+}
+
+/**
+ * The files a paper comes to when written with this extension ("svg", with or without a dot). With "svg", every page; else,
+ * the one file `make` gives.
+ */
+export function paperFiles(
+  paper: Paper,
+  source: PaperSource,
+  options: PaperOptions,
+  extension: string,
+): readonly PaperFile[] {
+  if (extension.replace(".", "").toLowerCase() !== "svg") return [{ suffix: "", text: paper.make(source, options) }];
+  return paper.pages(source, options).map((text, at) => ({ suffix: at === 0 ? "" : `-${at + 1}`, text }));
 }

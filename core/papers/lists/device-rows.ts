@@ -1,0 +1,69 @@
+import type { NetElement, NetTerminal, NetWire } from "../../netlist/index.ts";
+import type { Protection } from "../../parts/index.ts";
+import { largestRatingA } from "../../reference/index.ts";
+import { bothLengths, partName, terminalName } from "../words/index.ts";
+import type { PaperSource } from "../paper.ts";
+
+/** A fuse, breaker or way of a block, with what must be known to replace it. */
+export interface DeviceRow {
+  /** As reports name it: "f1", "blk.2". */
+  readonly address: string;
+  /** "F1 Lamps", "BLK · 2". */
+  readonly name: string;
+  readonly element: NetElement<Protection>;
+  readonly place: string;
+  readonly ratingA: number | null;
+  /** Largest fuse that may ever stand in its place: what every wire and holder it guards can carry. `null`: not known. */
+  readonly largestA: number | null;
+  /** Wires this device stands between them and a source. */
+  readonly guards: readonly NetWire[];
+}
+
+/** Every protective device of the drawing, in its order. */
+export function deviceRows(source: PaperSource): DeviceRow[] {
+  return source.netlist.elements.flatMap((element) => (isProtection(element) ? [deviceRow(element, source)] : []));
+}
+
+function isProtection(element: NetElement): element is NetElement<Protection> {
+  return element.spec.type === "protection";
+}
+
+function deviceRow(element: NetElement<Protection>, source: PaperSource): DeviceRow {
+  const { part, spec } = element;
+  const address = spec.terminal === "" ? part.part.id : `${part.part.id}.${spec.terminal}`;
+  const guards = source.netlist.wires.filter(({ wire }) => source.report.wires[wire.id]?.guard?.at === address);
+  return {
+    address,
+    name: spec.terminal === "" ? partName(part.part) : `${partName(part.part)} · ${spec.terminal}`,
+    element,
+    place: placeOf(element, guards, source),
+    ratingA: spec.ratingA,
+    largestA: largestOf(element, guards),
+    guards,
+  };
+}
+
+/**
+ * The standard rating at or under what the weakest guarded wire and the holder carry; where nothing is known to be guarded, no
+ * more than is drawn. `null` when a guarded wire's limit is unknown.
+ */
+function largestOf({ spec }: NetElement<Protection>, guards: readonly NetWire[]): number | null {
+  if (guards.length === 0) return spec.ratingA;
+  const limits = guards.map(({ capacityA }) => capacityA);
+  if (limits.includes(null)) return null;
+  const limitA = Math.min(...limits.map((limit) => limit ?? 0), spec.holderA ?? Infinity);
+  return (spec.gates === null ? null : largestRatingA(spec.gates, limitA)) ?? Math.floor(limitA * 10 + 1e-9) / 10;
+}
+
+/** Where to find it: along the wire that feeds it. */
+function placeOf(element: NetElement<Protection>, guards: readonly NetWire[], source: PaperSource): string {
+  const { spec, part } = element;
+  if (spec.terminal !== "") return `way ${spec.terminal} of ${partName(part.part)}`;
+  const sides = part.terminals.filter(({ terminal }) => terminal.name === spec.a || terminal.name === spec.b);
+  const feeds = sides.flatMap((side) => side.wires.map((number) => ({ side, wire: source.netlist.wires[number]! })));
+  const feed = feeds.find(({ wire }) => !guards.includes(wire)) ?? feeds[0];
+  if (!feed) return "not wired";
+  const other: NetTerminal = feed.wire.from === feed.side ? feed.wire.to : feed.wire.from;
+  const length = bothLengths(feed.wire.wire.metres, source.netlist.system.sizes);
+  return `${length === "not stated" ? "distance not stated" : length} from ${terminalName(other)}`;
+}

@@ -1,0 +1,2 @@
+export * from "./part-words.ts";
+export * from "./wire-words.ts";
