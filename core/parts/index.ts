@@ -6,3 +6,4 @@ export * from "./registry.ts";
 export * from "./of-part.ts";
 export { elementForms } from "./custom-elements.ts";
 export { markLegend, markStrokes, type Mark } from "./marks.ts";
+export { changedTo, fitted } from "./fittings.ts";

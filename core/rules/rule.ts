@@ -57,3 +57,8 @@ export interface Snag {
   readonly text: string;
   readonly remedies: readonly Remedy[];
 }
+
+/** Gives a rule its type; every file of a rule is one call of this. */
+export function defineRule(rule: Rule): Rule {
+  return rule;
+}
