@@ -1,6 +1,6 @@
 import { restCombination, stateOf, type Netlist } from "../netlist/index.ts";
-import { solverOf } from "../readings/index.ts";
 import { isFixed } from "./rails.ts";
+import { shortCurrents } from "./short-currents.ts";
 import type { Conduction } from "./conduction.ts";
 
 /**
@@ -18,7 +18,7 @@ export function faultCurrents(netlist: Netlist, ways: readonly (readonly Conduct
   );
   const worst = new Float64Array(netlist.nodeCount).fill(-1);
   const look = (conductions: readonly Conduction[]) => {
-    const amps = solverOf(netlist).shortCurrents(faultState(netlist, conductions), leftOut);
+    const amps = shortCurrents(netlist.circuit, faultState(netlist, conductions), leftOut);
     for (let node = 0; node < worst.length; node++) worst[node] = Math.max(worst[node]!, amps[node]!);
   };
   look(fullest);
