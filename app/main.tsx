@@ -1,11 +1,75 @@
+import { nanoid } from "nanoid";
+import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
+import "./styles/index.css";
+import { AppContext, type AppTools } from "./app-context.tsx";
+import { App } from "./App.tsx";
+import { createRunner } from "./commands/run-command.ts";
+import { DrawingShelf } from "./keeping/drawing-shelf.ts";
+import { Keeper } from "./keeping/keeper.ts";
+import { browserKeyValue } from "./keeping/key-value.ts";
+import { browserTabs } from "./keeping/tabs.ts";
 import { keepOffline } from "./offline.ts";
+import { browserOutside } from "./outside.ts";
+import { Boundary } from "./panels/Boundary.tsx";
+import { Editor } from "./store/editor.ts";
+import { Analyst, type WorkerPort } from "./worker/analyst.ts";
 
-const root = document.getElementById("root");
-if (root)
-  createRoot(root).render(
-    <main>
-      <h1>Groundstrap</h1>
-    </main>,
+const DARK = matchMedia("(prefers-color-scheme: dark)");
+const now = () => Date.now();
+
+const editor = new Editor({
+  now,
+  preferences: localStorage,
+  deviceIsDark: () => DARK.matches,
+  ask: (question) => analyst.ask(question),
+});
+
+const analyst = new Analyst({
+  makeWorker: () =>
+    new Worker(new URL("./worker/analysis.worker.ts", import.meta.url), { type: "module" }) as WorkerPort,
+  onNews: (news) => editor.hear(news),
+});
+
+const keeper = new Keeper(editor, {
+  shelf: new DrawingShelf(browserKeyValue(), now),
+  tabs: browserTabs(),
+  newId: () => nanoid(10),
+  now,
+  saveToFile: () => outside.saveFile(),
+  setAddress: (search) => history.replaceState(null, "", `${location.pathname}${search}`),
+});
+
+const outside = browserOutside(editor, keeper);
+const tools: AppTools = { editor, keeper, runner: createRunner(editor, outside) };
+
+DARK.addEventListener("change", () => editor.followDevice());
+// A phone may end the page without another word once it is out of sight.
+document.addEventListener("visibilitychange", () => {
+  if (document.visibilityState === "hidden") void keeper.flush();
+});
+addEventListener("pagehide", () => void keeper.flush());
+
+/** The Board draws its lettering once, so the typeface must be there before it does. */
+async function start(): Promise<void> {
+  await Promise.all([keeper.start(location.search), document.fonts.load("12px Inter", "Ω").catch(() => [])]);
+  createRoot(document.getElementById("root")!).render(
+    <StrictMode>
+      <Boundary onBroken={() => void keeper.flush()} onSave={() => outside.saveFile()}>
+        <AppContext value={tools}>
+          <App />
+        </AppContext>
+      </Boundary>
+    </StrictMode>,
   );
-void keepOffline((switchOver) => switchOver());
+}
+
+void start();
+void keepOffline((switchOver) =>
+  editor.notify({
+    about: "update",
+    tone: "plain",
+    text: "A newer version is ready.",
+    action: { label: "Use it now", run: switchOver },
+  }),
+);

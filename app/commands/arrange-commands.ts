@@ -2,7 +2,7 @@ import type { Edit, GridPoint, Part } from "../../core/document/index.ts";
 import { unionBox, type Box } from "../../core/geometry/index.ts";
 import { tidyUp } from "../../core/placing/index.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
-import { partName } from "../store/part-facts.ts";
+import { partName } from "../store/part-view.ts";
 import { counted, type Command, type Plan } from "./command.ts";
 import { boxOf, centreOf, placeOf } from "./standing.ts";
 
@@ -10,8 +10,22 @@ type Turn = NonNullable<Part["turn"]>;
 type Axis = "x" | "y";
 
 export const arrangeCommands: readonly Command[] = [
-  { id: "turn", title: "Turn right", group: "Arrange", keys: ["R"], words: "rotate clockwise", plan: (state) => turn(state, 90) },
-  { id: "turn-back", title: "Turn left", group: "Arrange", keys: ["Shift+R"], words: "rotate", plan: (state) => turn(state, 270) },
+  {
+    id: "turn",
+    title: "Turn right",
+    group: "Arrange",
+    keys: ["R"],
+    words: "rotate clockwise",
+    plan: (state) => turn(state, 90),
+  },
+  {
+    id: "turn-back",
+    title: "Turn left",
+    group: "Arrange",
+    keys: ["Shift+R"],
+    words: "rotate",
+    plan: (state) => turn(state, 270),
+  },
   { id: "flip", title: "Flip left and right", group: "Arrange", keys: ["F"], words: "mirror", plan: flip },
   ...nudges(),
   align("align-left", "Line up left edges", (box, all) => [all.left - box.left, 0]),
@@ -20,8 +34,20 @@ export const arrangeCommands: readonly Command[] = [
   align("align-top", "Line up top edges", (box, all) => [0, all.top - box.top]),
   align("align-middle", "Line up centres, side by side", (box, all) => [0, centreOf(all)[1] - centreOf(box)[1]]),
   align("align-bottom", "Line up bottom edges", (box, all) => [0, all.bottom - box.bottom]),
-  { id: "space-across", title: "Space evenly across", group: "Arrange", words: "distribute", plan: (state) => spaceEvenly(state, "x") },
-  { id: "space-down", title: "Space evenly down", group: "Arrange", words: "distribute", plan: (state) => spaceEvenly(state, "y") },
+  {
+    id: "space-across",
+    title: "Space evenly across",
+    group: "Arrange",
+    words: "distribute",
+    plan: (state) => spaceEvenly(state, "x"),
+  },
+  {
+    id: "space-down",
+    title: "Space evenly down",
+    group: "Arrange",
+    words: "distribute",
+    plan: (state) => spaceEvenly(state, "y"),
+  },
   { id: "tidy", title: "Tidy up the whole drawing", group: "Arrange", words: "layout arrange automatic", plan: tidy },
 ];
 

@@ -1,7 +1,12 @@
 import type { Document, Edit, GridPoint, Part, Wire } from "../../core/document/index.ts";
 import { readCircuitFile, writeCircuitFile } from "../../core/file/index.ts";
+import { documentOf, type EditorState } from "../store/editor-state.ts";
 import { nextId } from "../store/ids.ts";
-import { factsOf } from "../store/part-facts.ts";
+import { viewOf } from "../store/part-view.ts";
+import type { Plan } from "./command.ts";
+
+/** How far from the copied place a paste lands, grid steps. */
+const PASTE_SHIFT = 2;
 
 /** Parts with the wires that run between them. */
 export interface Pieces {
@@ -22,13 +27,17 @@ export function copyText(document: Document, ids: ReadonlySet<string>): string {
 }
 
 /** Reads the clipboard as a circuit file. */
-export function readPieces(text: string): Pieces | { readonly error: string } {
+function readPieces(text: string): Pieces | { readonly error: string } {
   const read = readCircuitFile(text);
   return "error" in read ? { error: `The clipboard holds no parts: ${read.error}` } : read.document;
 }
 
 /** Edits that add the pieces under new ids, moved by `shift` grid steps; `ids` are those of the new parts. */
-export function pasteOf(document: Document, pieces: Pieces, shift: GridPoint): { readonly edits: readonly Edit[]; readonly ids: readonly string[] } {
+export function pasteOf(
+  document: Document,
+  pieces: Pieces,
+  shift: GridPoint,
+): { readonly edits: readonly Edit[]; readonly ids: readonly string[] } {
   const taken: string[] = [];
   const renamed = new Map<string, string>();
   const fresh = (letter: string) => {
@@ -38,7 +47,7 @@ export function pasteOf(document: Document, pieces: Pieces, shift: GridPoint): {
   };
   const move = (at: GridPoint): GridPoint => [at[0] + shift[0], at[1] + shift[1]];
   const parts = pieces.parts.map((part): Edit => {
-    const id = fresh(factsOf(part).kind.letter);
+    const id = fresh(viewOf(part).kind.letter);
     renamed.set(part.id, id);
     return { op: "add-part", part: { ...part, id, ...(part.at && { at: move(part.at) }) } };
   });
@@ -46,17 +55,26 @@ export function pasteOf(document: Document, pieces: Pieces, shift: GridPoint): {
     const dot = old.indexOf(".");
     return renamed.get(old.slice(0, dot))! + old.slice(dot);
   };
-  const wires = pieces.wires.map(
-    (wire): Edit => ({
-      op: "add-wire",
-      wire: {
-        ...wire,
-        id: fresh("w"),
-        from: address(wire.from),
-        to: address(wire.to),
-        ...(wire.via && { via: wire.via.map(move) }),
-      },
-    }),
-  );
+  const wires = pieces.wires.map((wire): Edit => ({
+    op: "add-wire",
+    wire: {
+      ...wire,
+      id: fresh("w"),
+      from: address(wire.from),
+      to: address(wire.to),
+      ...(wire.via && { via: wire.via.map(move) }),
+    },
+  }));
   return { edits: [...parts, ...wires], ids: [...renamed.values()] };
+}
+
+/** Adds what the clipboard holds. */
+export function pastePlan(state: EditorState, text: string): Plan {
+  if (text.trim() === "") return { reason: "The clipboard holds no text" };
+  const pieces = readPieces(text);
+  if ("error" in pieces) return { reason: pieces.error };
+  if (pieces.parts.length === 0) return { reason: "The clipboard holds no parts" };
+  const pasted = pasteOf(documentOf(state), pieces, [PASTE_SHIFT, PASTE_SHIFT]);
+  const label = pieces.parts.length === 1 ? "Paste a part" : `Paste ${pieces.parts.length} parts`;
+  return { transaction: { label, edits: pasted.edits }, select: pasted.ids };
 }

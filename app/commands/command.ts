@@ -4,7 +4,9 @@ import type { EditorState, PlaceId } from "../store/editor-state.ts";
 
 /** What a command wants done besides an edit; `run-command.ts` does it. */
 export type Effect =
-  | { readonly do: "undo" | "redo" | "paste" | "new-drawing" | "open-file" | "save-file" | "copy-drawing" | "take-over" }
+  | {
+      readonly do: "undo" | "redo" | "paste" | "new-drawing" | "open-file" | "save-file" | "copy-drawing" | "take-over";
+    }
   | { readonly do: "clipboard"; readonly text: string }
   | { readonly do: "show"; readonly place: PlaceId | null }
   | { readonly do: "view"; readonly view: View }

@@ -1,6 +1,6 @@
 import type { Document, Edit } from "../../core/document/index.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
-import { placeName } from "../store/part-facts.ts";
+import { placeName } from "../store/part-view.ts";
 import { copyText, pasteOf, piecesOf } from "./clipboard.ts";
 import { counted, effect, NOTHING_SELECTED, type Command, type Plan } from "./command.ts";
 
@@ -64,7 +64,10 @@ function duplicate(state: EditorState): Plan {
   const pieces = piecesOf(document, state.selection);
   if (pieces.parts.length === 0) return { reason: "No part is selected" };
   const pasted = pasteOf(document, pieces, [2, 2]);
-  return { transaction: { label: `Duplicate ${counted(pieces.parts.length, "part")}`, edits: pasted.edits }, select: pasted.ids };
+  return {
+    transaction: { label: `Duplicate ${counted(pieces.parts.length, "part")}`, edits: pasted.edits },
+    select: pasted.ids,
+  };
 }
 
 function remove(state: EditorState): Plan {

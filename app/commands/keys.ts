@@ -43,7 +43,10 @@ const NAMES: Readonly<Record<string, string>> = {
 /** Keys as people read them: "Ctrl Z"; "⌘ Z" on a Mac. */
 export function keysText(written: string, isMac: boolean): string {
   const key = written.endsWith("++") || written === "+" ? "+" : written.split("+").at(-1)!;
-  const before = written.slice(0, written.length - key.length).split("+").filter(Boolean);
+  const before = written
+    .slice(0, written.length - key.length)
+    .split("+")
+    .filter(Boolean);
   const mods = before.map((mod) => (mod === "Mod" ? (isMac ? "⌘" : "Ctrl") : mod));
   return [...mods, NAMES[key] ?? key].join(" ");
 }

@@ -6,17 +6,41 @@ const NEAREST_SCALE = 64;
 const FARTHEST_SCALE = 2;
 
 export const lookCommands: readonly Command[] = [
-  { id: "fit", title: "Show the whole drawing", group: "Look", keys: ["0", "Mod+0"], words: "fit zoom", plan: () => effect({ do: "reveal", places: [] }) },
+  {
+    id: "fit",
+    title: "Show the whole drawing",
+    group: "Look",
+    keys: ["0", "Mod+0"],
+    words: "fit zoom",
+    plan: () => effect({ do: "reveal", places: [] }),
+  },
   {
     id: "fit-selection",
     title: "Show what is selected",
     group: "Look",
     keys: ["Z"],
     words: "zoom fit",
-    plan: (state) => (state.selection.size > 0 ? effect({ do: "reveal", places: [...state.selection] }) : { reason: "Nothing is selected" }),
+    plan: (state) =>
+      state.selection.size > 0
+        ? effect({ do: "reveal", places: [...state.selection] })
+        : { reason: "Nothing is selected" },
   },
-  { id: "zoom-in", title: "Closer", group: "Look", keys: ["+", "="], words: "zoom in bigger", plan: (state) => zoom(state, 1.25) },
-  { id: "zoom-out", title: "Farther", group: "Look", keys: ["-"], words: "zoom out smaller", plan: (state) => zoom(state, 0.8) },
+  {
+    id: "zoom-in",
+    title: "Closer",
+    group: "Look",
+    keys: ["+", "="],
+    words: "zoom in bigger",
+    plan: (state) => zoom(state, 1.25),
+  },
+  {
+    id: "zoom-out",
+    title: "Farther",
+    group: "Look",
+    keys: ["-"],
+    words: "zoom out smaller",
+    plan: (state) => zoom(state, 0.8),
+  },
   {
     id: "lettering",
     title: "Show or hide wire numbers and ratings",
@@ -33,14 +57,20 @@ export const lookCommands: readonly Command[] = [
 
 function theme(name: EditorState["preferences"]["theme"], title: string): Command {
   const plan = (state: EditorState): Plan =>
-    state.preferences.theme === name ? { reason: "It is on already" } : effect({ do: "preferences", change: { theme: name } });
+    state.preferences.theme === name
+      ? { reason: "It is on already" }
+      : effect({ do: "preferences", change: { theme: name } });
   return { id: `theme-${name}`, title, group: "Look", words: "colours contrast", plan };
 }
 
 function zoom(state: EditorState, factor: number): Plan {
   const scale = Math.min(NEAREST_SCALE, Math.max(FARTHEST_SCALE, state.view.scale * factor));
-  if (scale === state.view.scale) return { reason: factor > 1 ? "This is as close as it goes" : "This is as far as it goes" };
-  return effect({ do: "view", view: zoomedAbout(state.view, scale, state.boardSize.width / 2, state.boardSize.height / 2) });
+  if (scale === state.view.scale)
+    return { reason: factor > 1 ? "This is as close as it goes" : "This is as far as it goes" };
+  return effect({
+    do: "view",
+    view: zoomedAbout(state.view, scale, state.boardSize.width / 2, state.boardSize.height / 2),
+  });
 }
 
 /** The view at another scale with the sheet point under (x, y) kept where it is. */

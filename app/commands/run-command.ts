@@ -1,11 +1,13 @@
 import type { Editor } from "../store/editor.ts";
+import { pastePlan } from "./clipboard.ts";
 import type { Effect, Plan } from "./command.ts";
 import { findCommand } from "./index.ts";
 
 /** What reaches beyond the editor's own state: files, the clipboard, the drawings kept. */
 export interface Outside {
   writeClipboard(text: string): void;
-  paste(): void;
+  /** `null` when the browser refuses; it has been said. */
+  readClipboard(): Promise<string | null>;
   newDrawing(): void;
   openFile(): void;
   saveFile(): void;
@@ -19,6 +21,7 @@ export interface Runner {
   /** By id; a command that can't be done says why in the live region. */
   run(id: string): void;
   carryOut(plan: Plan): void;
+  pasteText(text: string): void;
 }
 
 export function createRunner(editor: Editor, outside: Outside): Runner {
@@ -26,11 +29,16 @@ export function createRunner(editor: Editor, outside: Outside): Runner {
     if ("reason" in plan) return editor.say(plan.reason);
     if (plan.transaction) editor.dispatch(plan.transaction);
     if (plan.select) editor.select(plan.select);
-    for (const one of plan.effects ?? []) carryOutEffect(one, editor, outside);
+    for (const one of plan.effects ?? []) {
+      if (one.do === "paste") void outside.readClipboard().then((text) => text !== null && pasteText(text));
+      else carryOutEffect(one, editor, outside);
+    }
     if (plan.say !== undefined) editor.say(plan.say);
   };
+  const pasteText = (text: string) => carryOut(pastePlan(editor.state, text));
   return {
     carryOut,
+    pasteText,
     run: (id) => {
       const command = findCommand(editor.state, id);
       if (command !== undefined) carryOut(command.plan(editor.state));
@@ -38,7 +46,7 @@ export function createRunner(editor: Editor, outside: Outside): Runner {
   };
 }
 
-function carryOutEffect(effect: Effect, editor: Editor, outside: Outside): void {
+function carryOutEffect(effect: Exclude<Effect, { do: "paste" }>, editor: Editor, outside: Outside): void {
   switch (effect.do) {
     case "undo":
       return editor.undo();
@@ -46,8 +54,6 @@ function carryOutEffect(effect: Effect, editor: Editor, outside: Outside): void 
       return editor.redo();
     case "clipboard":
       return outside.writeClipboard(effect.text);
-    case "paste":
-      return outside.paste();
     case "show":
       return editor.show(effect.place);
     case "view":

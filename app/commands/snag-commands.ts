@@ -1,11 +1,18 @@
-import type { Snag } from "../../core/report/index.ts";
+import type { Snag } from "../../core/rules/index.ts";
 import type { EditorState } from "../store/editor-state.ts";
 import type { Command, Plan } from "./command.ts";
 
 export const snagCommands: readonly Command[] = [
   { id: "next-snag", title: "Next snag", group: "Snags", keys: ["N"], plan: (state) => stepTo(state, 1) },
   { id: "previous-snag", title: "Snag before", group: "Snags", keys: ["Shift+N"], plan: (state) => stepTo(state, -1) },
-  { id: "remedy", title: "Carry out the first remedy of the chosen snag", group: "Snags", keys: ["M"], words: "fix mend apply", plan: firstRemedy },
+  {
+    id: "remedy",
+    title: "Carry out the first remedy of the chosen snag",
+    group: "Snags",
+    keys: ["M"],
+    words: "fix mend apply",
+    plan: firstRemedy,
+  },
 ];
 
 /** Tells snags apart from one report to the next. */
@@ -27,7 +34,10 @@ export function choosing(snag: Snag): Plan {
 /** The edits of one remedy as a step to undo. */
 export function remedyPlan(remedy: Snag["remedies"][number]): Plan {
   if (remedy.edits.length === 0) return { reason: "This one is for hands: it can't be done on the drawing" };
-  return { transaction: { label: remedy.text, edits: remedy.edits }, effects: [{ do: "spotlight", places: [], snag: null }] };
+  return {
+    transaction: { label: remedy.text, edits: remedy.edits },
+    effects: [{ do: "spotlight", places: [], snag: null }],
+  };
 }
 
 function stepTo(state: EditorState, by: 1 | -1): Plan {
@@ -47,4 +57,3 @@ function firstRemedy(state: EditorState): Plan {
   if (state.reportRevision !== state.revision) return { reason: "The analysis is not done yet" };
   return remedyPlan(remedy);
 }
-

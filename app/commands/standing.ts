@@ -1,6 +1,6 @@
 import type { GridPoint, Part } from "../../core/document/index.ts";
 import { standBox, type Box } from "../../core/geometry/index.ts";
-import { factsOf } from "../store/part-facts.ts";
+import { viewOf } from "../store/part-view.ts";
 
 /** Where a part stands; one without a place of its own counts as standing at the sheet's corner. */
 export function placeOf(part: Part): GridPoint {
@@ -9,7 +9,7 @@ export function placeOf(part: Part): GridPoint {
 
 /** The part's outline on the sheet, grid steps. */
 export function boxOf(part: Part): Box {
-  const { kind, settings } = factsOf(part);
+  const { kind, settings } = viewOf(part);
   return standBox(kind.bounds(settings), { at: placeOf(part), turn: part.turn ?? 0, flip: part.flip ?? false });
 }
 

@@ -1,11 +1,11 @@
 import type { Document, Edit, Part } from "../../core/document/index.ts";
-import { PART_KINDS, settingsOf, type PartKind } from "../../core/parts/index.ts";
-import { factsOf, partName } from "../store/part-facts.ts";
+import { partKinds, settingsOf, type PartKind } from "../../core/parts/index.ts";
+import { viewOf, partName } from "../store/part-view.ts";
 import type { Plan } from "./command.ts";
 
 /** Kinds this part could become without losing a wire, others than its own. */
 export function kindsToSwapFor(document: Document, part: Part): readonly PartKind[] {
-  return PART_KINDS.filter((kind) => kind.kind !== part.kind && wiresKept(document, part, kind) !== null);
+  return partKinds.filter((kind) => kind.kind !== part.kind && wiresKept(document, part, kind) !== null);
 }
 
 /**
@@ -14,8 +14,13 @@ export function kindsToSwapFor(document: Document, part: Part): readonly PartKin
  */
 export function swapKind(document: Document, part: Part, kind: PartKind): Plan {
   const wires = wiresKept(document, part, kind);
-  if (wires === null) return { reason: `A ${kind.title.toLowerCase()} has too few terminals for the wires on ${partName(part)}` };
-  const dropped = Object.fromEntries(Object.keys(part.props ?? {}).filter((key) => !(key in kind.settings)).map((key) => [key, undefined]));
+  if (wires === null)
+    return { reason: `A ${kind.title.toLowerCase()} has too few terminals for the wires on ${partName(part)}` };
+  const dropped = Object.fromEntries(
+    Object.keys(part.props ?? {})
+      .filter((key) => !(key in kind.settings))
+      .map((key) => [key, undefined]),
+  );
   return {
     transaction: {
       label: `Make ${partName(part)} a ${kind.title.toLowerCase()}`,
@@ -30,11 +35,15 @@ export function swapKind(document: Document, part: Part, kind: PartKind): Plan {
 
 /** The edits that put this part's wires on the new kind's terminals; `null` when there are not enough of them. */
 function wiresKept(document: Document, part: Part, kind: PartKind): Edit[] | null {
-  const wired = factsOf(part)
+  const wired = viewOf(part)
     .terminals.map((terminal) => terminal.name)
-    .filter((name) => document.wires.some((wire) => wire.from === `${part.id}.${name}` || wire.to === `${part.id}.${name}`));
+    .filter((name) =>
+      document.wires.some((wire) => wire.from === `${part.id}.${name}` || wire.to === `${part.id}.${name}`),
+    );
   const known = Object.fromEntries(Object.entries(part.props ?? {}).filter(([key]) => key in kind.settings));
-  const offered = kind.terminals(settingsOf({ id: part.id, kind: kind.kind, props: known })).map((terminal) => terminal.name);
+  const offered = kind
+    .terminals(settingsOf({ id: part.id, kind: kind.kind, props: known }))
+    .map((terminal) => terminal.name);
   const free = offered.filter((name) => !wired.includes(name));
   const goesTo = new Map<string, string>();
   for (const name of wired) {

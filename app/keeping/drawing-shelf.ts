@@ -100,7 +100,11 @@ export class DrawingShelf {
   async rename(id: string, title: string): Promise<string | null> {
     const opened = await this.open(id);
     if ("error" in opened) return opened.error;
-    const outcome = await this.keep(id, { ...opened.document, sheet: { ...opened.document.sheet, title } }, opened.entry.save);
+    const outcome = await this.keep(
+      id,
+      { ...opened.document, sheet: { ...opened.document.sheet, title } },
+      opened.entry.save,
+    );
     if (outcome.status === "kept") return null;
     return outcome.status === "conflict" ? "Another tab changed this drawing meanwhile; try again." : outcome.reason;
   }
@@ -120,7 +124,9 @@ export class DrawingShelf {
 
   /** Lets go of what was deleted more than 30 days ago. */
   async tidy(): Promise<void> {
-    const gone = (await this.list({ deleted: true })).filter((drawing) => this.#now() - drawing.deletedAtMs! > FORGET_AFTER_MS);
+    const gone = (await this.list({ deleted: true })).filter(
+      (drawing) => this.#now() - drawing.deletedAtMs! > FORGET_AFTER_MS,
+    );
     await Promise.all(gone.map((drawing) => this.#kept.remove(keyOf(drawing.id))));
   }
 

@@ -7,7 +7,8 @@ const MOST_BYTES = 20_000_000;
 
 /** A circuit file, or an SVG paper with the circuit in it. */
 export async function readDrawing(file: File): Promise<{ readonly document: Document } | { readonly error: string }> {
-  if (file.size > MOST_BYTES) return { error: `"${file.name}" has ${Math.round(file.size / 1e6)} MB; the most is 20 MB.` };
+  if (file.size > MOST_BYTES)
+    return { error: `"${file.name}" has ${Math.round(file.size / 1e6)} MB; the most is 20 MB.` };
   const bytes = new Uint8Array(await file.arrayBuffer());
   const start = new TextDecoder().decode(bytes.subarray(0, 200)).trimStart();
   const read = start.startsWith("<") ? fromSvg(new TextDecoder().decode(bytes)) : readCircuitFile(bytes);
@@ -16,7 +17,9 @@ export async function readDrawing(file: File): Promise<{ readonly document: Docu
 
 function fromSvg(svg: string) {
   const text = circuitInSvg(svg);
-  return text === null ? { error: "this picture carries no circuit; wanted one saved from Papers" } : readCircuitFile(text);
+  return text === null
+    ? { error: "this picture carries no circuit; wanted one saved from Papers" }
+    : readCircuitFile(text);
 }
 
 /** Lets the person pick a file; `null` when they think better of it. */

@@ -1,5 +1,6 @@
 import type { Document } from "../../core/document/index.ts";
 import { EXAMPLES } from "../../core/examples/index.ts";
+import { placeMissing } from "../../core/placing/index.ts";
 import { documentOf, EMPTY_DOCUMENT } from "../store/editor-state.ts";
 import type { Editor } from "../store/editor.ts";
 import { titleOf, type DrawingEntry, type DrawingShelf } from "./drawing-shelf.ts";
@@ -10,6 +11,7 @@ export interface KeeperPorts {
   readonly tabs: Tabs;
   readonly newId: () => string;
   readonly now: () => number;
+  readonly saveToFile: () => void;
   /** Shows in the address which drawing this window has open, so that a reload comes back to it. */
   readonly setAddress: (search: string) => void;
 }
@@ -64,9 +66,13 @@ export class Keeper {
     if (example === undefined) {
       await this.newDrawing();
       const names = EXAMPLES.map((one) => one.name).join(", ");
-      return this.#editor.notify({ about: "open", tone: "trouble", text: `There is no demo "${name}". There are: ${names}.` });
+      return this.#editor.notify({
+        about: "open",
+        tone: "trouble",
+        text: `There is no demo "${name}". There are: ${names}.`,
+      });
     }
-    await this.openNew(example.document);
+    await this.openNew(placeMissing(example.document));
     this.#ports.setAddress(`?example=${encodeURIComponent(name)}`);
   }
 
@@ -110,7 +116,10 @@ export class Keeper {
   async copyDrawing(): Promise<void> {
     const document = documentOf(this.#editor.state);
     this.#editor.set({ keeping: { status: "kept", atMs: this.#ports.now() } });
-    await this.openNew({ ...document, sheet: { ...document.sheet, title: `${titleOf(document)}, copy` } }, { keepNow: true });
+    await this.openNew(
+      { ...document, sheet: { ...document.sheet, title: `${titleOf(document)}, copy` } },
+      { keepNow: true },
+    );
   }
 
   async rename(id: string, title: string): Promise<void> {
@@ -154,7 +163,9 @@ export class Keeper {
   }
 
   async #read(id: string): Promise<Opened | null> {
-    const opened = await this.#ports.shelf.open(id).catch(() => ({ error: "The browser does not give the drawing back." }));
+    const opened = await this.#ports.shelf
+      .open(id)
+      .catch(() => ({ error: "The browser does not give the drawing back." }));
     if (!("error" in opened)) return opened;
     this.#editor.notify({ about: "open", tone: "trouble", text: opened.error });
     return null;
@@ -185,7 +196,10 @@ export class Keeper {
     switch (outcome.status) {
       case "kept": {
         const isLatest = documentOf(this.#editor.state) === document;
-        this.#editor.set({ save: outcome.save, keeping: isLatest ? { status: "kept", atMs: outcome.atMs } : { status: "waiting" } });
+        this.#editor.set({
+          save: outcome.save,
+          keeping: isLatest ? { status: "kept", atMs: outcome.atMs } : { status: "waiting" },
+        });
         if (!isLatest) this.#keepSoon();
         this.#editor.dismiss("keeping");
         this.#ports.setAddress(`?drawing=${encodeURIComponent(state.drawingId)}`);
@@ -197,7 +211,7 @@ export class Keeper {
           about: "keeping",
           tone: "trouble",
           text: "Another tab kept a later version of this drawing. Yours is still here but is not being kept.",
-          action: { label: "Go on with a copy", command: "copy-drawing" },
+          action: { label: "Go on with a copy", run: () => void this.copyDrawing() },
         });
       case "refused":
         this.#editor.set({ keeping: outcome });
@@ -205,7 +219,7 @@ export class Keeper {
           about: "keeping",
           tone: "trouble",
           text: `Not kept in this browser: ${outcome.reason} Your drawing is safe only while this page is open.`,
-          action: { label: "Save to a file", command: "save" },
+          action: { label: "Save to a file", run: this.#ports.saveToFile },
         });
     }
   }
@@ -231,7 +245,7 @@ export class Keeper {
       about: "tabs",
       tone: "trouble",
       text: "This drawing is being edited in another tab. Here you can look and operate, and changes there show here.",
-      action: { label: "Make a copy to edit", command: "copy-drawing" },
+      action: { label: "Make a copy to edit", run: () => void this.copyDrawing() },
     });
     this.#stopWaiting();
     this.#stopWaiting = this.#ports.tabs.whenFree(id, () => void this.openKept(id));

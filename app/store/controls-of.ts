@@ -1,5 +1,5 @@
 import type { Document } from "../../core/document/index.ts";
-import { factsOf, partName } from "./part-facts.ts";
+import { viewOf, partName } from "./part-view.ts";
 
 /** Something a person or the vehicle operates. */
 export interface ControlFacts {
@@ -13,7 +13,13 @@ export interface ControlFacts {
   readonly momentary: boolean;
 }
 
-const ENGINE: ControlFacts = { id: "engine", name: "Engine", noun: "engine", positions: ["off", "running"], momentary: false };
+const ENGINE: ControlFacts = {
+  id: "engine",
+  name: "Engine",
+  noun: "engine",
+  positions: ["off", "running"],
+  momentary: false,
+};
 
 const worked = new WeakMap<Document["parts"], readonly ControlFacts[]>();
 
@@ -22,7 +28,7 @@ export function controlsOf(document: Document): readonly ControlFacts[] {
   let controls = worked.get(document.parts);
   if (controls === undefined) {
     const operated = document.parts.flatMap((part): ControlFacts[] => {
-      const control = factsOf(part).control;
+      const control = viewOf(part).control;
       return control === null ? [] : [{ id: part.id, name: partName(part), ...control }];
     });
     controls = [ENGINE, ...operated];

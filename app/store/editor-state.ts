@@ -1,6 +1,15 @@
 import { startHistory, type Document, type History } from "../../core/document/index.ts";
 import type { Report } from "../../core/report/index.ts";
-import type { BoardTarget, BoardTool, Lead, Placing, Reveal, ScreenPoint, Theme, View } from "../board/board-controller.ts";
+import type {
+  BoardTarget,
+  BoardTool,
+  Lead,
+  Placing,
+  Reveal,
+  ScreenPoint,
+  Theme,
+  View,
+} from "../board/board-controller.ts";
 import type { BoardMarks } from "../board/marks.ts";
 import type { Positions, Present } from "../worker/protocol.ts";
 import type { Preferences } from "./preferences.ts";
@@ -33,7 +42,7 @@ export interface Notice {
   readonly about: string;
   readonly tone: "plain" | "trouble";
   readonly text: string;
-  readonly action?: { readonly label: string; readonly command: string; readonly argument?: string };
+  readonly action?: { readonly label: string; readonly run: () => void };
 }
 
 export interface EditorState {

@@ -1,10 +1,19 @@
 import { createStore, type StoreApi } from "zustand/vanilla";
-import { record, redo, startHistory, undo, type Document, type History, type Transaction } from "../../core/document/index.ts";
+import {
+  record,
+  redo,
+  startHistory,
+  undo,
+  type Document,
+  type History,
+  type Transaction,
+} from "../../core/document/index.ts";
 import type { BoardMarks } from "../board/marks.ts";
 import type { AnalystNews } from "../worker/analyst.ts";
 import type { Ask, Positions } from "../worker/protocol.ts";
 import { controlsOf, positionAfter } from "./controls-of.ts";
 import { documentOf, firstState, type EditorState, type Notice, type PlaceId } from "./editor-state.ts";
+import { keepSituations } from "./keep-situations.ts";
 import { keepPreferences, readPreferences, themeOf, type Preferences, type TextKeeper } from "./preferences.ts";
 import { sameCircuit } from "./same-circuit.ts";
 
@@ -39,7 +48,8 @@ export class Editor {
   /** Applies the edits as one step to undo. In a drawing that is only looked at nothing happens but a line that says so. */
   dispatch(transaction: Transaction): void {
     if (this.#refuses()) return;
-    this.#arrive(record(this.state.history, transaction, this.#ports.now()), transaction.label);
+    const edits = keepSituations(documentOf(this.state), transaction.edits);
+    this.#arrive(record(this.state.history, { ...transaction, edits }, this.#ports.now()), transaction.label);
   }
 
   undo(): void {
@@ -55,7 +65,12 @@ export class Editor {
   }
 
   /** Opens another drawing in place of the present one. Its history starts anew. */
-  open(drawing: { readonly id: string; readonly document: Document; readonly save: number; readonly access?: EditorState["access"] }): void {
+  open(drawing: {
+    readonly id: string;
+    readonly document: Document;
+    readonly save: number;
+    readonly access?: EditorState["access"];
+  }): void {
     this.set({
       drawingId: drawing.id,
       history: startHistory(drawing.document),
@@ -163,7 +178,11 @@ export class Editor {
         this.set({ present: news.present, marks: this.#current(news.marks) });
         return;
       case "restarted":
-        this.notify({ about: "analysis", tone: "plain", text: "The analysis stopped and was started again. Your drawing is untouched." });
+        this.notify({
+          about: "analysis",
+          tone: "plain",
+          text: "The analysis stopped and was started again. Your drawing is untouched.",
+        });
         return;
       case "failed":
       case "stuck":

@@ -10,9 +10,17 @@ export interface Preferences {
   readonly units: UnitSystem;
   /** Print wires' numbers and parts' captions on the Board. */
   readonly lettering: boolean;
+  /** Keys without Ctrl, Alt or Command are shortcuts. */
+  readonly singleKeys: boolean;
 }
 
-export const USUAL_PREFERENCES: Preferences = { theme: "auto", words: "ground", units: "metric", lettering: true };
+export const USUAL_PREFERENCES: Preferences = {
+  theme: "auto",
+  words: "ground",
+  units: "metric",
+  lettering: true,
+  singleKeys: true,
+};
 
 /** The part of localStorage that is used. */
 export type TextKeeper = Pick<Storage, "getItem" | "setItem">;
@@ -27,12 +35,14 @@ export function readPreferences(keeper: TextKeeper): Preferences {
   } catch {
     return USUAL_PREFERENCES;
   }
-  const oneOf = <T>(value: unknown, options: readonly T[], usual: T) => options.find((option) => option === value) ?? usual;
+  const oneOf = <T>(value: unknown, options: readonly T[], usual: T) =>
+    options.find((option) => option === value) ?? usual;
   return {
     theme: oneOf(kept.theme, ["auto", "light", "dark", "sunlight"], USUAL_PREFERENCES.theme),
     words: oneOf(kept.words, ["ground", "earth"], USUAL_PREFERENCES.words),
     units: oneOf(kept.units, ["metric", "us"], USUAL_PREFERENCES.units),
     lettering: oneOf(kept.lettering, [true, false], USUAL_PREFERENCES.lettering),
+    singleKeys: oneOf(kept.singleKeys, [true, false], USUAL_PREFERENCES.singleKeys),
   };
 }
 

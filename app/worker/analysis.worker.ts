@@ -17,7 +17,8 @@ tell({ type: "ready" });
 function answer(ask: Ask): Told {
   try {
     if (ask.type === "analyse") held = { revision: ask.revision, analysis: analyse(ask.document) };
-    if (held === null || held.revision !== ask.revision) throw new Error(`asked about revision ${ask.revision}, which is not here`);
+    if (held === null || held.revision !== ask.revision)
+      throw new Error(`asked about revision ${ask.revision}, which is not here`);
     const { report, study } = held.analysis;
     const present = presentOf(study.netlist, ask.positions);
     const marks = marksOf(ask.revision, study.netlist, report, present);
@@ -30,13 +31,20 @@ function answer(ask: Ask): Told {
 }
 
 function presentOf(netlist: Netlist, positions: Positions): Present {
-  const { settled, residualA, terminals, wires, parts } = readSituation(netlist, standing(netlist, positions), PRESENT, "Now");
+  const { settled, residualA, terminals, wires, parts } = readSituation(
+    netlist,
+    standing(netlist, positions),
+    PRESENT,
+    "Now",
+  );
   return { positions, settled, residualA, terminals, wires, parts };
 }
 
 /** Positions of controls that were just deleted or changed are left out: those controls are at rest. */
 function standing(netlist: Netlist, positions: Positions): Combination {
-  return Uint8Array.from(netlist.controls, ({ id, positions: known }) => Math.max(0, known.indexOf(positions[id] ?? "")));
+  return Uint8Array.from(netlist.controls, ({ id, positions: known }) =>
+    Math.max(0, known.indexOf(positions[id] ?? "")),
+  );
 }
 
 /** The first solve in a fresh engine is many times slower than the next: do it before anybody waits for it. */

@@ -1,5 +1,6 @@
 import type { Netlist } from "../../core/netlist/index.ts";
-import type { Report, ReportTerminal, Snag } from "../../core/report/index.ts";
+import type { Report, ReportTerminal } from "../../core/report/index.ts";
+import type { Snag } from "../../core/rules/index.ts";
 import { PART_FLAG, STANDING, TERMINAL_FLAG, WIRE_FLAG, type BoardMarks } from "../board/marks.ts";
 import { groundNodes } from "./ground-nodes.ts";
 import type { Present } from "./protocol.ts";
@@ -7,7 +8,12 @@ import type { Present } from "./protocol.ts";
 /** Above this a meter against battery negative shows a terminal live at this moment. Volts. */
 const HOT_NOW_V = 1;
 
-const STANDING_OF = { always: STANDING.always, "at-rest": STANDING.atRest, switched: STANDING.switched, never: STANDING.dead } as const;
+const STANDING_OF = {
+  always: STANDING.always,
+  "at-rest": STANDING.atRest,
+  switched: STANDING.switched,
+  never: STANDING.dead,
+} as const;
 
 /** What the Board draws on terminals, wires and parts: the all-positions report and the present situation, packed. */
 export function marksOf(revision: number, netlist: Netlist, report: Report, present: Present): BoardMarks {

@@ -25,7 +25,13 @@ export interface Present {
 /** What the worker tells. `revision` is that of the document it speaks of. */
 export type Told =
   | { readonly type: "ready" }
-  | { readonly type: "analysed"; readonly revision: number; readonly report: Report; readonly present: Present; readonly marks: BoardMarks }
+  | {
+      readonly type: "analysed";
+      readonly revision: number;
+      readonly report: Report;
+      readonly present: Present;
+      readonly marks: BoardMarks;
+    }
   | { readonly type: "present"; readonly revision: number; readonly present: Present; readonly marks: BoardMarks }
   /** The analysis threw: a fault of the program, said plainly. */
   | { readonly type: "failed"; readonly revision: number; readonly reason: string };

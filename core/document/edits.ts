@@ -8,7 +8,7 @@ export type Edit =
   | { readonly op: "add-part"; readonly part: Part }
   /** Removes the part and every wire on it. */
   | { readonly op: "remove-part"; readonly id: string }
-  | { readonly op: "set-part"; readonly id: string; readonly change: Partial<Omit<Part, "id" | "props" | "covers">> }
+  | { readonly op: "set-part"; readonly id: string; readonly change: PartChange }
   | { readonly op: "set-props"; readonly id: string; readonly change: Readonly<Record<string, unknown>> }
   | { readonly op: "set-cover"; readonly terminal: string; readonly cover: Cover | undefined }
   | { readonly op: "add-wire"; readonly wire: Wire }
@@ -24,6 +24,9 @@ export type Edit =
       readonly change: { readonly [K in keyof SystemSettings]?: SystemSettings[K] | undefined };
     }
   | { readonly op: "set-situations"; readonly situations: readonly Situation[] };
+
+/** All of a part but its id, its settings and its covers, which have edits of their own. */
+export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label">> & { readonly label?: string | undefined };
 
 /** What a person did, as one step to undo. */
 export interface Transaction {

@@ -1,36 +1,36 @@
 import type { Document, Part } from "../../core/document/index.ts";
-import { kindOf, settingsOf, type Control, type PartKind, type Terminal } from "../../core/parts/index.ts";
+import { kindOf, settingsOf, terminalsOf, type Control, type PartKind, type Terminal } from "../../core/parts/index.ts";
 
-/** What a part's kind says of it, worked out once per version of the part. */
-export interface PartFacts {
+/** What panels show of a part, worked out once per version of the part. */
+export interface PartView {
   readonly kind: PartKind;
   readonly settings: Readonly<Record<string, unknown>>;
   readonly terminals: readonly Terminal[];
   readonly control: Control | null;
 }
 
-const worked = new WeakMap<Part, PartFacts>();
+const worked = new WeakMap<Part, PartView>();
 
-/** Every part of an open drawing is of a known kind: the file reader refuses others. */
-export function factsOf(part: Part): PartFacts {
-  let facts = worked.get(part);
-  if (facts === undefined) {
-    const kind = kindOf(part.kind);
-    if (kind === undefined) throw new RangeError(`factsOf: part "${part.id}" is of unknown kind "${part.kind}"; wanted one the Shelf holds`);
+/** Throws RangeError for a kind nobody knows; the file reader lets none in. */
+export function viewOf(part: Part): PartView {
+  let view = worked.get(part);
+  if (view === undefined) {
+    const kind = kindOf(part.kind)!;
     const settings = settingsOf(part);
-    facts = { kind, settings, terminals: kind.terminals(settings), control: kind.control?.(settings) ?? null };
-    worked.set(part, facts);
+    view = { kind, settings, terminals: terminalsOf(part), control: kind.control?.(settings) ?? null };
+    worked.set(part, view);
   }
-  return facts;
+  return view;
 }
 
 /** What people call a part: its id as printed and, if it has one, its label. "K1", "K1 work lamps". */
 export function partName(part: Part): string {
   const name = part.id.toUpperCase();
-  return part.label ? `${name} ${part.label}` : name;
+  if (!part.label) return name;
+  return part.label.toUpperCase().startsWith(name) ? part.label : `${name} ${part.label}`;
 }
 
-/** What people call a place: "W3", "K1 relay", "terminal 87a of K1 relay". */
+/** What people call a place: "wire W3", "K1 relay", "terminal 87a of K1 relay". */
 export function placeName(document: Document, place: string): string {
   const dot = place.indexOf(".");
   const part = document.parts.find((one) => one.id === (dot < 0 ? place : place.slice(0, dot)));

@@ -1,0 +1,108 @@
+import { useEffect, useMemo } from "react";
+import { useApp, useDrawing, useEditor } from "./app-context.tsx";
+import { Board } from "./board/Board.tsx";
+import { titleOf } from "./keeping/drawing-shelf.ts";
+import { openFile } from "./outside.ts";
+import { BoardMenu } from "./panels/BoardMenu.tsx";
+import { PANELS } from "./panels/index.ts";
+import { LiveRegion } from "./panels/LiveRegion.tsx";
+import { Notices } from "./panels/Notices.tsx";
+import { ThumbBar } from "./panels/ThumbBar.tsx";
+import { TopBar } from "./panels/TopBar.tsx";
+import { boardLink } from "./store/board-link.ts";
+import { useIsSmall } from "./use-is-small.ts";
+import { useKeys } from "./use-keys.ts";
+
+/** The window: Board, Shelf, Card, Controls and Snags, and what opens over them. */
+export function App() {
+  const { editor } = useApp();
+  const theme = useEditor((state) => state.theme);
+  const title = titleOf(useDrawing());
+  const controller = useMemo(() => boardLink(editor), [editor]);
+  const isSmall = useIsSmall();
+  useKeys();
+  useFileDrop();
+  useEffect(() => {
+    document.documentElement.dataset["theme"] = theme;
+  }, [theme]);
+  useEffect(() => {
+    document.title = `${title} · Groundstrap`;
+  }, [title]);
+  return (
+    <div className="app" data-small={isSmall || undefined}>
+      <TopBar />
+      <main className="places">
+        {!isSmall && <PANELS.shelf.Panel />}
+        <div className="board-place">
+          <PANELS.outline.Panel />
+          <Board controller={controller} />
+          <Notices />
+        </div>
+        {isSmall ? <PANELS.controls.Panel /> : <Margin />}
+      </main>
+      <p className="caution-line">
+        For planning only: a plan is not an inspection. Follow the vehicle maker's instructions and local code; have
+        licensed people do what the law gives to them.
+      </p>
+      {isSmall && <ThumbBar />}
+      <OpenPlace isSmall={isSmall} />
+      <BoardMenu />
+      <LiveRegion />
+    </div>
+  );
+}
+
+/** Beside and under the Board, where there is room. */
+function Margin() {
+  return (
+    <>
+      <PANELS.controls.Panel />
+      <aside className="margin" aria-label="Snags and Card">
+        <PANELS.snags.Panel />
+        <PANELS.card.Panel />
+      </aside>
+    </>
+  );
+}
+
+/** The place or dialog that was asked for: over the page, or the focus on it where it stands. */
+function OpenPlace({ isSmall }: { readonly isSmall: boolean }) {
+  const { editor } = useApp();
+  const place = useEditor((state) => state.place);
+  const panel = place === null ? null : PANELS[place];
+  const stands = panel?.shown === "place" && (!isSmall || place === "controls" || place === "outline");
+  useEffect(() => {
+    if (panel === null || !stands) return;
+    document.querySelector<HTMLElement>(panel.selector ?? "")?.focus();
+    editor.show(null);
+  }, [editor, panel, stands]);
+  if (panel === null || stands) return null;
+  if (panel.shown === "dialog") return <panel.Panel />;
+  return (
+    <div className="sheet" role="dialog" aria-label={place ?? undefined}>
+      <button type="button" className="sheet-close" aria-label="Close" onClick={() => editor.show(null)}>
+        <span aria-hidden="true" />
+      </button>
+      <panel.Panel />
+    </div>
+  );
+}
+
+/** A file let go of anywhere over the page is opened. */
+function useFileDrop(): void {
+  const { editor, keeper } = useApp();
+  useEffect(() => {
+    const onDragOver = (event: DragEvent) => event.preventDefault();
+    const onDrop = (event: DragEvent) => {
+      event.preventDefault();
+      const file = event.dataTransfer?.files[0];
+      if (file) void openFile(editor, keeper, file);
+    };
+    addEventListener("dragover", onDragOver);
+    addEventListener("drop", onDrop);
+    return () => {
+      removeEventListener("dragover", onDragOver);
+      removeEventListener("drop", onDrop);
+    };
+  }, [editor, keeper]);
+}

@@ -1,0 +1,2 @@
+/** Keys are written ⌘ there and Ctrl elsewhere. */
+export const IS_MAC = /Mac|iPhone|iPad/.test(navigator.userAgent);

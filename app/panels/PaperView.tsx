@@ -1,0 +1,53 @@
+import { useEffect, useState } from "react";
+import { createPortal } from "react-dom";
+import type { PaperOptions } from "../../core/papers/index.ts";
+
+interface Props {
+  readonly title: string;
+  readonly options: PaperOptions;
+  /** SVG files of true size. */
+  readonly pages: readonly string[];
+}
+
+/** Millimetres, landscape. */
+const SHEETS: Readonly<Record<PaperOptions["size"], readonly [number, number]>> = {
+  A5: [210, 148],
+  A4: [297, 210],
+  Letter: [279.4, 215.9],
+  "Half-letter": [215.9, 139.7],
+};
+
+/** A paper as it will be printed. A copy outside the app is what the printer gets; see print.css. */
+export function PaperView({ title, options, pages }: Props) {
+  const pictures = usePictures(pages);
+  const [wide, tall] = SHEETS[options.size];
+  const [width, height] = options.landscape ? [wide, tall] : [tall, wide];
+  const shown = pictures.map((picture, index) => (
+    <img key={picture} src={picture} alt={pages.length === 1 ? title : `${title}, page ${index + 1}`} />
+  ));
+  return (
+    <>
+      <div className="paper-view" role="region" aria-label={title} tabIndex={0}>
+        {shown}
+      </div>
+      {createPortal(
+        <div className="printed" aria-hidden="true">
+          <style>{`@page { size: ${width}mm ${height}mm; margin: 0 } .printed img { width: ${width}mm; height: ${height}mm }`}</style>
+          {shown}
+        </div>,
+        document.body,
+      )}
+    </>
+  );
+}
+
+/** Each page as a picture of its own, kept out of the app's styles. */
+function usePictures(pages: readonly string[]): readonly string[] {
+  const [addresses, setAddresses] = useState<readonly string[]>([]);
+  useEffect(() => {
+    const made = pages.map((page) => URL.createObjectURL(new Blob([page], { type: "image/svg+xml" })));
+    setAddresses(made);
+    return () => made.forEach((address) => URL.revokeObjectURL(address));
+  }, [pages]);
+  return addresses;
+}

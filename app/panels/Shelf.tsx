@@ -1,0 +1,109 @@
+import { useRef, useState, type PointerEvent } from "react";
+import { findKinds, type PartKind } from "../../core/parts/index.ts";
+import { useApp, useDrawing } from "../app-context.tsx";
+import { addPart, freshPart } from "../commands/add-commands.ts";
+import { viewOf } from "../store/part-view.ts";
+import { SymbolPicture } from "./SymbolPicture.tsx";
+
+const SHELVES: readonly (readonly [PartKind["shelf"], string])[] = [
+  ["sources", "Sources"],
+  ["protection", "Protection"],
+  ["switching", "Switching"],
+  ["loads", "Loads"],
+  ["grounds", "Grounds"],
+  ["joints", "Joints"],
+];
+
+/** Parts to drop on the Board, by trade name or another word for it. */
+export function Shelf() {
+  const [sought, setSought] = useState("");
+  const { editor, runner } = useApp();
+  const found = findKinds(sought);
+  const take = (kind: PartKind) => {
+    runner.carryOut(addPart(editor.state, kind));
+    if (editor.state.place === "shelf") editor.show(null);
+  };
+  return (
+    <section className="shelf" aria-label="Shelf">
+      <h2 className="sleeve">Shelf</h2>
+      <input
+        className="shelf-search"
+        type="search"
+        aria-label="Find a part"
+        placeholder="Find a part"
+        data-first-focus
+        value={sought}
+        onChange={(event) => setSought(event.target.value)}
+        onKeyDown={(event) => {
+          if (event.key === "Enter" && found[0] !== undefined) take(found[0]);
+        }}
+      />
+      <div className="shelf-board">
+        {SHELVES.map(([shelf, title]) => {
+          const kinds = found.filter((kind) => kind.shelf === shelf);
+          if (kinds.length === 0) return null;
+          return (
+            <div key={shelf} className="shelf-group" role="group" aria-label={title}>
+              <h3 className="shelf-group-title">{title}</h3>
+              <ul className="shelf-items">
+                {kinds.map((kind) => (
+                  <li key={kind.kind}>
+                    <ShelfItem kind={kind} onTake={take} />
+                  </li>
+                ))}
+              </ul>
+            </div>
+          );
+        })}
+        {found.length === 0 && (
+          <p className="quiet">No part by that word. Try what it does: "fuse", "light", "earth", "join".</p>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** Pixels a pointer moves before a press becomes a drag. */
+const DRAG_FROM = 6;
+const MOST = { width: 56, height: 44 };
+
+/** A tap or Enter puts the part down on a free spot; a drag carries it to the Board. */
+function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake: (kind: PartKind) => void }) {
+  const { editor } = useApp();
+  const drawing = useDrawing();
+  const pressed = useRef<{ x: number; y: number } | null>(null);
+  const dragged = useRef(false);
+  const part = freshPart(drawing, kind);
+
+  const startDrag = (event: PointerEvent<HTMLButtonElement>) => {
+    const from = pressed.current;
+    if (from === null || Math.hypot(event.clientX - from.x, event.clientY - from.y) < DRAG_FROM) return;
+    pressed.current = null;
+    dragged.current = true;
+    event.currentTarget.releasePointerCapture(event.pointerId);
+    const { id: _id, ...rest } = part;
+    editor.set({ placing: { part: rest, dragged: true }, tool: "place", place: null });
+  };
+
+  return (
+    <button
+      type="button"
+      className="shelf-item"
+      title={kind.about}
+      onPointerDown={(event) => {
+        pressed.current = event.pointerType === "touch" ? null : { x: event.clientX, y: event.clientY };
+        dragged.current = false;
+      }}
+      onPointerMove={startDrag}
+      onPointerUp={() => (pressed.current = null)}
+      onClick={() => {
+        if (!dragged.current) onTake(kind);
+      }}
+    >
+      <span className="shelf-picture">
+        <SymbolPicture view={viewOf(part)} scale={7} most={MOST} />
+      </span>
+      <span className="shelf-name">{kind.title}</span>
+    </button>
+  );
+}

@@ -1,0 +1,36 @@
+import type { ComponentType } from "react";
+import type { PlaceId } from "../store/editor-state.ts";
+import { Card } from "./card/Card.tsx";
+import { CommandBox } from "./CommandBox.tsx";
+import { Controls } from "./controls/Controls.tsx";
+import { Drawings } from "./Drawings.tsx";
+import { Help } from "./help/Help.tsx";
+import { Outline } from "./Outline.tsx";
+import { Papers } from "./Papers.tsx";
+import { Settings } from "./Settings.tsx";
+import { Shelf } from "./Shelf.tsx";
+import { Snags } from "./Snags.tsx";
+import { WireTo } from "./WireTo.tsx";
+
+interface Panel {
+  readonly Panel: ComponentType;
+  /** `place`: beside the Board where there is room, a sheet over it where not. `dialog`: over the whole page. */
+  readonly shown: "place" | "dialog";
+  /** Element to bring the focus to when it stands beside the Board. */
+  readonly selector?: string;
+}
+
+/** Every panel. To add one: its file, its id in `PlaceId`, and its line here. */
+export const PANELS: Readonly<Record<PlaceId, Panel>> = {
+  shelf: { Panel: Shelf, shown: "place", selector: ".shelf-search" },
+  card: { Panel: Card, shown: "place", selector: ".card input, .card button" },
+  controls: { Panel: Controls, shown: "place", selector: ".controls button" },
+  snags: { Panel: Snags, shown: "place", selector: ".snags .snag-head" },
+  outline: { Panel: Outline, shown: "place", selector: '.outline [tabindex="0"]' },
+  drawings: { Panel: Drawings, shown: "dialog" },
+  papers: { Panel: Papers, shown: "dialog" },
+  help: { Panel: Help, shown: "dialog" },
+  settings: { Panel: Settings, shown: "dialog" },
+  "command-box": { Panel: CommandBox, shown: "dialog" },
+  "wire-to": { Panel: WireTo, shown: "dialog" },
+};
