@@ -26,7 +26,9 @@ export type Edit =
   | { readonly op: "set-situations"; readonly situations: readonly Situation[] };
 
 /** All of a part but its id, its settings and its covers, which have edits of their own. */
-export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label">> & { readonly label?: string | undefined };
+export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label">> & {
+  readonly label?: string | undefined;
+};
 
 /** What a person did, as one step to undo. */
 export interface Transaction {

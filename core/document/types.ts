@@ -41,6 +41,8 @@ export interface Part {
   /** The kind's settings as given; read them through `settingsOf` in `parts`. */
   readonly props?: Readonly<Record<string, unknown>>;
   readonly covers?: Readonly<Record<string, Cover>>;
+  /** What Size it must leave alone: "rating". */
+  readonly fixed?: readonly string[];
 }
 
 export interface WireEnd {
@@ -65,6 +67,8 @@ export interface Wire {
   readonly via?: readonly GridPoint[];
   readonly main?: "starter" | "alternator" | "winch";
   readonly measured?: boolean;
+  /** What Size it must leave alone: "size". */
+  readonly fixed?: readonly string[];
   readonly ends?: { readonly from?: WireEnd; readonly to?: WireEnd };
 }
 

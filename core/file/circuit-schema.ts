@@ -39,6 +39,7 @@ export const partSchema = z.looseObject({
   flip: z.optional(z.boolean()),
   props: z.optional(z.looseObject({})),
   covers: z.optional(z.record(z.string(), cover)),
+  fixed: z.optional(z.array(text)),
 });
 
 const wireEnd = z.looseObject({
@@ -62,6 +63,7 @@ const wire = z.looseObject({
   via: z.optional(z.array(gridPoint).check(z.maxLength(200))),
   main: z.optional(z.literal(["starter", "alternator", "winch"])),
   measured: z.optional(z.boolean()),
+  fixed: z.optional(z.array(text)),
   ends: z.optional(z.looseObject({ from: z.optional(wireEnd), to: z.optional(wireEnd) })),
 });
 

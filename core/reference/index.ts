@@ -15,5 +15,6 @@ export type { ReferenceRow, ReferenceTable } from "./reference-table.ts";
 export { referenceTables } from "./registry.ts";
 export { ringStuds } from "./ring-studs.ts";
 export { ADIABATIC_UP_TO_S, withstandA2s } from "./short-circuit.ts";
+export { soldWireSizes } from "./sold-sizes.ts";
 export { terminalMeaning } from "./terminal-marks.ts";
 export { wireAreaMm2, wireOhmPerM, type WireConductor } from "./wire-ohm.ts";

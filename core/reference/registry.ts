@@ -17,6 +17,7 @@ import { pullOutTable } from "./pull-out.ts";
 import type { ReferenceTable } from "./reference-table.ts";
 import { ringStudsTable } from "./ring-studs.ts";
 import { shortCircuitTable } from "./short-circuit.ts";
+import { soldSizesTable } from "./sold-sizes.ts";
 import { terminalMarksTable } from "./terminal-marks.ts";
 
 /** Every published table the program leans on, for the help page and for the checks that each names its source. */
@@ -28,6 +29,7 @@ export const referenceTables: readonly ReferenceTable[] = [
   vehicleCapacityTable,
   insulationCapacityTable,
   bundleTable,
+  soldSizesTable,
   shortCircuitTable,
   fuseRatingsTable,
   fuseColoursTable,
