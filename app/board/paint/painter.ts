@@ -1,5 +1,6 @@
 import type { Box, Point } from "../../../core/geometry/index.ts";
 import { moveBox } from "../../../core/geometry/index.ts";
+import type { Picture } from "../../../core/picture/index.ts";
 import type { Lift } from "../board-overlay.ts";
 import { damageRects, type PixelRect } from "./damage.ts";
 import type { Frame } from "./frame.ts";
@@ -28,10 +29,14 @@ export class Painter {
   private readonly marks = new LiveMarks();
   private readonly resting: TiledDrawing;
   private readonly lifted: TiledDrawing;
+  /** Where the scene has changed since the last frame; `null`: all over. */
+  private unpainted: Box[] | null = null;
   private last: Frame | null = null;
   private lastPieces: ReadonlyMap<string, Piece> = new Map();
   private hidden: ReadonlySet<string> = NO_LIFT;
   private moving: ReadonlySet<string> = NO_LIFT;
+  /** Joints that move with the lift. */
+  private movingJoints: ReadonlySet<Point> = new Set();
   private ink: Omit<Ink, "context" | "stepPx"> = { palette: NO_PALETTE, lettering: true };
 
   constructor(makeCanvas: MakeCanvas) {
@@ -41,6 +46,14 @@ export class Painter {
     this.lifted = new TiledDrawing(makeCanvas, false, (context, box, stepPx) =>
       this.drawLifted({ ...this.ink, context, stepPx }, box),
     );
+  }
+
+  /** Brings the scene in step with a picture before it is painted, so that gestures find what is there now. */
+  takePictureIn(picture: Picture): void {
+    if (this.scene.picture === picture) return;
+    const changed = this.scene.update(picture);
+    if (changed === null) this.unpainted = null;
+    else this.unpainted?.push(...changed);
   }
 
   /** Forgets what is on the canvas, as after it was resized or lost: the next frame paints all of it. */
@@ -89,8 +102,9 @@ export class Painter {
   }
 
   private takePicture(frame: Frame, viewport: Viewport): Box[] | null {
-    const isSame = this.scene.picture === frame.picture;
-    const changed = isSame ? [] : this.scene.update(frame.picture);
+    this.takePictureIn(frame.picture);
+    const changed = this.unpainted;
+    this.unpainted = [];
     const swapped = this.takeLift(frame.overlay.lift, viewport);
     if (changed === null) {
       this.resting.clear();
@@ -108,9 +122,18 @@ export class Painter {
     const boxes = [...this.hidden, ...hidden].flatMap((id) => this.extentOf(id));
     this.hidden = hidden;
     this.moving = lift?.moving ?? NO_LIFT;
+    this.movingJoints = this.jointsOf(this.moving);
     this.lifted.clear();
     if (this.isManyLifted) this.lifted.fill(viewport, Infinity);
     return boxes;
+  }
+
+  private jointsOf(ids: ReadonlySet<string>): ReadonlySet<Point> {
+    const spots = new Set<string>();
+    for (const id of ids)
+      for (const { at } of this.scene.parts.get(id)?.picture.terminals ?? []) spots.add(at.join(" "));
+    const joints = spots.size === 0 ? [] : (this.scene.picture?.joints ?? []);
+    return new Set(joints.filter((joint) => spots.has(joint.join(" "))));
   }
 
   private get isManyLifted(): boolean {
@@ -209,7 +232,7 @@ export class Painter {
         ink,
         parts.map(({ picture }) => picture),
         wires.map(({ picture }) => picture),
-        [],
+        [...this.movingJoints],
       );
       this.drawMarks(ink, parts, wires);
     }
@@ -228,7 +251,9 @@ export class Painter {
     drawGrid(ink, box);
     const parts = this.notHidden(this.scene.parts.touching(box));
     const wires = this.notHidden(this.scene.wires.touching(box));
-    const joints = (this.scene.picture?.joints ?? []).filter((joint) => isNear(joint, box));
+    const joints = (this.scene.picture?.joints ?? []).filter(
+      (joint) => isNear(joint, box) && !this.movingJoints.has(joint),
+    );
     drawInk(
       ink,
       parts.map(({ picture }) => picture),
@@ -245,7 +270,7 @@ export class Painter {
       ink,
       parts.map(({ picture }) => picture),
       wires.map(({ picture }) => picture),
-      [],
+      [...this.movingJoints].filter((joint) => isNear(joint, box)),
     );
     return parts.length + wires.length > 0;
   }
