@@ -57,6 +57,8 @@ function iterate(model: Model, draws: Draws, at: Float64Array, newton: boolean):
       model.setDraw(index, line.g, line.h);
     }
     const outcome = settleDiodes(model);
+    // Lines far from any solution can chase the diodes round: that too is no solution.
+    if (outcome.status === "no-convergence") return { status: newton ? "unsolvable" : "slow" };
     if (outcome.status !== "ok") return outcome;
     let worst = 0;
     for (const index of active) {

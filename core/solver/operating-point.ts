@@ -108,12 +108,12 @@ function isHopeless(model: Model, index: number): boolean {
 }
 
 /** How far a settled load or converter stands outside what it can work with, as a part of the limit; 0: within. */
-function violation(model: Model, { inputW }: Draws, index: number): number {
+function violation(model: Model, { inputW, openV }: Draws, index: number): number {
   const branch = model.circuit.branches[index]!;
   const volts = model.volts(index);
   switch (branch.type) {
     case "current":
-      return below(branch.eitherWay ? Math.abs(volts) : volts, FROM_V);
+      return below(volts * Math.sign(openV[index]!), FROM_V);
     case "converter":
       return inputW[index] === 0 ? below(volts, FROM_V) : 0;
     case "power": {
