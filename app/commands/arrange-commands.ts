@@ -66,25 +66,25 @@ const NO_PART: Plan = { reason: "No part is selected" };
 function turn(state: EditorState, by: 90 | 270): Plan {
   const parts = selectedParts(state);
   if (parts.length === 0) return NO_PART;
-  const [cx, cy] = centreOf(parts.map(boxOf).reduce(unionBox));
+  // About the first part's own place: whole steps stay whole, and four turns come back exactly.
+  const [cx, cy] = placeOf(parts[0]!);
   return moved("Turn", parts, (part) => {
     const turned = (((part.turn ?? 0) + by) % 360) as Turn;
     if (parts.length === 1) return { turn: turned };
     const [x, y] = placeOf(part);
-    const across = by === 90 ? cy - y : y - cy;
-    const down = by === 90 ? x - cx : cx - x;
-    return { turn: turned, at: [Math.round(cx + across), Math.round(cy + down)] };
+    return { turn: turned, at: by === 90 ? [cx + cy - y, cy + x - cx] : [cx + y - cy, cy + cx - x] };
   });
 }
 
 function flip(state: EditorState): Plan {
   const parts = selectedParts(state);
   if (parts.length === 0) return NO_PART;
-  const [cx] = centreOf(parts.map(boxOf).reduce(unionBox));
+  const across = parts.map((part) => placeOf(part)[0]);
+  const mirror = Math.min(...across) + Math.max(...across);
   return moved("Flip", parts, (part) => {
     const [x, y] = placeOf(part);
     const flipped = { flip: !part.flip, turn: ((360 - (part.turn ?? 0)) % 360) as Turn };
-    return parts.length === 1 ? flipped : { ...flipped, at: [Math.round(2 * cx - x), y] };
+    return parts.length === 1 ? flipped : { ...flipped, at: [mirror - x, y] };
   });
 }
 

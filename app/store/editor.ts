@@ -26,6 +26,9 @@ export interface EditorPorts {
   readonly ask: (question: Ask) => void;
 }
 
+/** The answer is nearly always there by the next frame; if it takes longer than this, what was true before is no longer shown. */
+const STALE_AFTER_MS = 120;
+
 /** The one place where the drawing and everything about the window changes. Panels and the Board read `store` and call these. */
 export class Editor {
   readonly store: StoreApi<EditorState>;
@@ -195,6 +198,8 @@ export class Editor {
     }
   }
 
+  #patience: ReturnType<typeof setTimeout> | undefined;
+
   /** Revision the last question was about; pure moves since then keep its answer valid. */
   #askedRevision = -1;
 
@@ -232,6 +237,11 @@ export class Editor {
     const { revision, positions } = this.state;
     this.#askedRevision = revision;
     this.set({ analysis: "waiting" });
+    clearTimeout(this.#patience);
+    this.#patience = setTimeout(
+      () => this.state.analysis === "waiting" && this.set({ marks: null, present: null }),
+      STALE_AFTER_MS,
+    );
     this.#ports.ask({ type: "analyse", revision, document: documentOf(this.state), positions });
   }
 
