@@ -1,1 +1,2 @@
-export {};
+export { freeSpot } from "./free-spot.ts";
+export { placeMissing, tidyUp } from "./place-missing.ts";
