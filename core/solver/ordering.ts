@@ -81,7 +81,7 @@ class ShrinkingGraph {
     this.mate = wider(this.mate);
   }
 
-  /** Drops every second edge between the same two vertices and recounts degrees. */
+  /** Drops every second edge between the same two vertices, at both its ends, and recounts degrees. */
   mergeParallel(): void {
     for (let v = 0; v < this.head.length; v++) {
       if (this.gone[v]) continue;
@@ -90,8 +90,11 @@ class ShrinkingGraph {
       let count = 0;
       for (let half = this.head[v]!; half >= 0; half = this.next[half]!) {
         const other = this.to[half]!;
-        if (this.gone[other] || this.seen[other] === seal) this.unlink(v, before, half);
-        else {
+        if (other < 0 || this.gone[other]) this.unlink(v, before, half);
+        else if (this.seen[other] === seal) {
+          this.to[this.mate[half]!] = -1;
+          this.unlink(v, before, half);
+        } else {
           this.seen[other] = seal;
           before = half;
           count++;
@@ -223,7 +226,6 @@ function eliminateTreeParts(graph: ShrinkingGraph, record: Record, waits: Uint8A
     const v = stack.pop()!;
     if (graph.gone[v]) continue;
     const count = graph.collect(v, neighbours, halves);
-    graph.gone[v] = 1;
     record.add(v, neighbours, count);
     const a = neighbours[0]!;
     const b = neighbours[1]!;
@@ -235,6 +237,7 @@ function eliminateTreeParts(graph: ShrinkingGraph, record: Record, waits: Uint8A
         graph.degree[b]!--;
       } else graph.shortCircuit(halves[0]!, halves[1]!, a, b);
     }
+    graph.gone[v] = 1;
     for (let i = 0; i < count; i++) {
       const other = neighbours[i]!;
       if (!waits[other] && graph.degree[other]! <= 2) stack.push(other);
