@@ -31,7 +31,7 @@ export const awningLamps: Example = {
         id: "ff1",
         kind: "factory-feed",
         label: "Side lamps",
-        at: [5, 9],
+        at: [8, 9],
         props: { fuseA: 7.5, spareA: 1, existingOhm: 12, monitored: "no", pulsed: "no" },
       },
       {
