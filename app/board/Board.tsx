@@ -42,7 +42,9 @@ export function Board({ controller }: { readonly controller: BoardController }) 
   }, [controller]);
 
   useEffect(() => {
-    layer.current?.getCanvas().setPixelRatio(size.pixelRatio);
+    // Setting it, even to what it is, wipes the canvas.
+    const canvas = layer.current?.getCanvas();
+    if (canvas !== undefined && canvas.getPixelRatio() !== size.pixelRatio) canvas.setPixelRatio(size.pixelRatio);
     host.current?.resize(size, size.pixelRatio);
   }, [size, controller]);
 
@@ -69,12 +71,13 @@ interface BoardSize {
 
 /** Tells the element's size in whole CSS pixels, and the display's pixel ratio, which changes with the screen and the browser's zoom. */
 function watchSize(board: HTMLElement, tell: (size: BoardSize) => void): () => void {
-  const measure = () =>
-    tell({
-      width: Math.floor(board.clientWidth),
-      height: Math.floor(board.clientHeight),
-      pixelRatio: window.devicePixelRatio,
-    });
+  let told: BoardSize | null = null;
+  const measure = () => {
+    const size = { width: board.clientWidth, height: board.clientHeight, pixelRatio: window.devicePixelRatio };
+    if (told?.width === size.width && told.height === size.height && told.pixelRatio === size.pixelRatio) return;
+    told = size;
+    tell(size);
+  };
   const observer = new ResizeObserver(measure);
   observer.observe(board);
   let stopRatio = () => {};

@@ -124,7 +124,13 @@ export class BoardHost {
     const snapshot = this.controller.getSnapshot();
     const { view, marks, revision, lettering, selection, spotlight, leads } = snapshot;
     const frame = {
-      ...{ view, marks, revision, lettering, selection, spotlight, leads },
+      view,
+      marks,
+      revision,
+      lettering,
+      selection,
+      spotlight,
+      leads,
       picture: this.pictureFor(snapshot),
       width,
       height,

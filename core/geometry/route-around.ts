@@ -1,16 +1,18 @@
-import { segmentEnters } from "./segment.ts";
 import type { Box, Point } from "./stroke.ts";
 import { type Side, stepOf } from "./turning.ts";
 
 const SIDES: readonly Side[] = ["right", "down", "left", "up"];
 const CORNER_COST = 3;
 /** Beyond this many symbols in the way a detour is not looked for. */
-const MOST_BOXES = 24;
+const MOST_BOXES = 32;
+/** How a route comes to its start when it has no heading yet. */
+const FRESH = 4;
+const WAYS = 5;
 
 /**
  * A right-angle way from `start` to `end` that enters none of `boxes`, shortest with corners counted, on the lines that pass
- * half a step outside the boxes and through both ends; `null` when there is none or too much stands in the way. `heading` is how the
- * route arrives at `start`, `arrival` how it must leave `end`: it never turns straight back against either.
+ * along the boxes on whole steps and through both ends; `null` when there is none or too much stands in the way. `heading` is
+ * how the route arrives at `start`, `arrival` how it must go on at `end`: it never turns straight back against either.
  */
 export function routeAround(
   start: Point,
@@ -20,57 +22,96 @@ export function routeAround(
   arrival: Side | null,
 ): Point[] | null {
   if (boxes.length > MOST_BOXES) return null;
-  const xs = sortedLines([start[0], end[0], ...boxes.flatMap((box) => [box.left - 0.5, box.right + 0.5])]);
-  const ys = sortedLines([start[1], end[1], ...boxes.flatMap((box) => [box.top - 0.5, box.bottom + 0.5])]);
-  const goal = ys.indexOf(end[1]) * xs.length + xs.indexOf(end[0]);
-  const pointOf = (spot: number): Point => [xs[spot % xs.length]!, ys[Math.floor(spot / xs.length)]!];
-  const cost = new Map<number, number>();
-  const cameFrom = new Map<number, number>();
+  const mesh = meshOf(start, end, boxes);
+  const goal = mesh.spotOf(end);
+  const states = mesh.xs.length * mesh.ys.length * WAYS;
+  const cost = new Float64Array(states).fill(Infinity);
+  const cameFrom = new Int32Array(states).fill(-1);
   const open = new Frontier();
-  const begin =
-    (ys.indexOf(start[1]) * xs.length + xs.indexOf(start[0])) * 5 + (heading === null ? 4 : SIDES.indexOf(heading));
-  cost.set(begin, 0);
+  const begin = mesh.spotOf(start) * WAYS + (heading === null ? FRESH : SIDES.indexOf(heading));
+  cost[begin] = 0;
   open.add(begin, 0);
   for (let state = open.take(); state !== null; state = open.take()) {
-    const spot = Math.floor(state / 5);
-    const came = state % 5;
-    if (spot === goal && (arrival === null || came === 4 || SIDES[(came + 2) % 4] !== arrival))
-      return trace(state, cameFrom, pointOf);
+    const spot = Math.floor(state / WAYS);
+    const came = state % WAYS;
+    if (spot === goal && (arrival === null || came === FRESH || SIDES[(came + 2) % 4] !== arrival)) {
+      return trace(state, cameFrom, mesh);
+    }
     for (let side = 0; side < 4; side++) {
-      if (came !== 4 && side === (came + 2) % 4) continue;
-      const next = neighbour(spot, SIDES[side]!, xs.length, ys.length);
-      if (next === null || boxes.some((box) => segmentEnters(pointOf(spot), pointOf(next), box))) continue;
-      const total =
-        cost.get(state)! + stretch(pointOf(spot), pointOf(next)) + (came === 4 || came === side ? 0 : CORNER_COST);
-      const key = next * 5 + side;
-      if (total >= (cost.get(key) ?? Infinity)) continue;
-      cost.set(key, total);
-      cameFrom.set(key, state);
-      open.add(key, total);
+      if (came !== FRESH && side === (came + 2) % 4) continue;
+      const next = mesh.neighbour(spot, side);
+      if (next < 0) continue;
+      const corner = came === FRESH || came === side ? 0 : CORNER_COST;
+      const total = cost[state]! + mesh.distance(spot, next) + corner;
+      const key = next * WAYS + side;
+      if (total >= cost[key]!) continue;
+      cost[key] = total;
+      cameFrom[key] = state;
+      open.add(key, total + mesh.distance(next, goal));
     }
   }
   return null;
+}
+
+/** The lines a detour may take, their crossings numbered row by row, and which bits between crossings are free. */
+interface Mesh {
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+  spotOf(point: Point): number;
+  pointOf(spot: number): Point;
+  /** The next crossing on a side, or -1 at the rim and where a box is in between. */
+  neighbour(spot: number, side: number): number;
+  distance(a: number, b: number): number;
+}
+
+function meshOf(start: Point, end: Point, boxes: readonly Box[]): Mesh {
+  const xs = sortedLines([start[0], end[0], ...boxes.flatMap((box) => [Math.floor(box.left), Math.ceil(box.right)])]);
+  const ys = sortedLines([start[1], end[1], ...boxes.flatMap((box) => [Math.floor(box.top), Math.ceil(box.bottom)])]);
+  const width = xs.length;
+  // Bit 1: shut to the right of a crossing; bit 2: shut below it.
+  const shut = new Uint8Array(width * ys.length);
+  for (const box of boxes) shutInside(box, xs, ys, shut);
+  return {
+    xs,
+    ys,
+    spotOf: ([x, y]) => ys.indexOf(y) * width + xs.indexOf(x),
+    pointOf: (spot) => [xs[spot % width]!, ys[Math.floor(spot / width)]!],
+    neighbour(spot, side) {
+      const [dx, dy] = stepOf(SIDES[side]!);
+      const column = (spot % width) + dx;
+      const row = Math.floor(spot / width) + dy;
+      if (column < 0 || row < 0 || column >= width || row >= ys.length) return -1;
+      const next = row * width + column;
+      const between = shut[Math.min(spot, next)]!;
+      return (between & (dx === 0 ? 2 : 1)) === 0 ? next : -1;
+    },
+    distance: (a, b) =>
+      Math.abs(xs[a % width]! - xs[b % width]!) + Math.abs(ys[Math.floor(a / width)]! - ys[Math.floor(b / width)]!),
+  };
+}
+
+/** Shuts every bit of line that runs through the inside of a box. */
+function shutInside(box: Box, xs: readonly number[], ys: readonly number[], shut: Uint8Array): void {
+  for (const [row, y] of ys.entries()) {
+    const below = ys[row + 1] ?? y;
+    if (below <= box.top || y >= box.bottom) continue;
+    for (const [column, x] of xs.entries()) {
+      const right = xs[column + 1] ?? x;
+      if (right <= box.left || x >= box.right) continue;
+      const at = row * xs.length + column;
+      if (y > box.top) shut[at]! |= 1;
+      if (x > box.left) shut[at]! |= 2;
+    }
+  }
 }
 
 function sortedLines(values: readonly number[]): number[] {
   return [...new Set(values)].sort((a, b) => a - b);
 }
 
-function neighbour(spot: number, side: Side, width: number, height: number): number | null {
-  const [dx, dy] = stepOf(side);
-  const column = (spot % width) + dx;
-  const row = Math.floor(spot / width) + dy;
-  return column < 0 || row < 0 || column >= width || row >= height ? null : row * width + column;
-}
-
-function stretch(a: Point, b: Point): number {
-  return Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]);
-}
-
-function trace(state: number, cameFrom: ReadonlyMap<number, number>, pointOf: (spot: number) => Point): Point[] {
+function trace(last: number, cameFrom: Int32Array, mesh: Mesh): Point[] {
   const route: Point[] = [];
-  for (let at: number | undefined = state; at !== undefined; at = cameFrom.get(at))
-    route.push(pointOf(Math.floor(at / 5)));
+  for (let state = last; state >= 0; state = cameFrom[state]!) route.push(mesh.pointOf(Math.floor(state / WAYS)));
   return route.reverse();
 }
 

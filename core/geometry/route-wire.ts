@@ -1,6 +1,6 @@
 import { boxesTouch, boxHolds, boxOfPoints, growBox } from "./box.ts";
 import { routeAround } from "./route-around.ts";
-import { routeLength, segmentEnters, straightened } from "./segment.ts";
+import { commonLength, routeLength, segmentEnters, straightened } from "./segment.ts";
 import type { Box, Point } from "./stroke.ts";
 import { oppositeSide, type Side, stepOf } from "./turning.ts";
 
@@ -18,18 +18,40 @@ const CLEARANCE = 0.5;
 const CORNER_COST = 3;
 const ENTER_COST = 60;
 const BACK_COST = 10_000;
+/** What a step of lying on another wire costs, and doing so at all. */
+const OVERLAP_COST = 2;
+const OVERLAP_AT_ALL_COST = 25;
 
 /**
  * The corners of a wire's route, both ends included: level and upright runs only, leaving each terminal by its exit, through
- * every `via` point in order, with few corners, clear of `boxes` (symbols) where a way round is near.
+ * every `via` point in order, with few corners, clear of `boxes` (symbols) where a way round is near, and beside the routes
+ * `laid` before rather than on them where there is a lane.
  *
  * Grid steps. The answer hangs on the arguments alone, so a wire stays put while others change. Ends in the same spot with
- * no `via` give a step out and back. Wires that run side by side take different lanes where there is room, by their
- * ends' places.
+ * no `via` give a step out and back.
  */
-export function routeWire(from: RouteEnd, to: RouteEnd, via: readonly Point[], boxes: readonly Box[]): Point[] {
+export function routeWire(
+  from: RouteEnd,
+  to: RouteEnd,
+  via: readonly Point[],
+  boxes: readonly Box[],
+  laid: readonly Route[] = [],
+): Point[] {
   const stops: readonly Point[] = [from.at, ...via, to.at];
   const near = boxesNear(stops, boxes);
+  const alone = routeThrough(stops, from, to, near, []);
+  return overlapOf(alone, laid) === 0 ? alone : routeThrough(stops, from, to, near, laid);
+}
+
+type Route = readonly Point[];
+
+function routeThrough(
+  stops: Route,
+  from: RouteEnd,
+  to: RouteEnd,
+  boxes: readonly Box[],
+  laid: readonly Route[],
+): Point[] {
   const route: Point[] = [from.at];
   let heading: Side | null = null;
   for (let i = 1; i < stops.length; i++) {
@@ -39,12 +61,24 @@ export function routeWire(from: RouteEnd, to: RouteEnd, via: readonly Point[], b
       exit: i === 1 ? sideOrNull(from.exit) : null,
       entry: i === stops.length - 1 ? sideOrNull(to.exit) : null,
       heading,
-      boxes: near,
+      boxes,
+      laid,
     });
     route.push(...leg.slice(1));
     heading = headingOf(route);
   }
   return straightened(route);
+}
+
+/** Length over which a route lies on others. */
+function overlapOf(route: Route, laid: readonly Route[]): number {
+  let length = 0;
+  for (const other of laid) {
+    for (let i = 1; i < route.length; i++) {
+      for (let k = 1; k < other.length; k++) length += commonLength(route[i - 1]!, route[i]!, other[k - 1]!, other[k]!);
+    }
+  }
+  return length;
 }
 
 function sideOrNull(exit: Side | "any"): Side | null {
@@ -71,6 +105,7 @@ interface Leg {
   /** How the route came here. */
   readonly heading: Side | null;
   readonly boxes: readonly Box[];
+  readonly laid: readonly Route[];
 }
 
 function routeLeg(leg: Leg): readonly Point[] {
@@ -107,7 +142,7 @@ function* routesOf(leg: Leg, start: Point, end: Point): Generator<readonly Point
   yield straightened([from, [from[0], y], [to[0], y], to]);
 }
 
-/** Corner lists between two points, plainest first: straight and one corner, two corners, then three runs round the outside. */
+/** Corner lists between two points: two corners on one of several lanes between them, one corner, three runs round the outside. */
 function* shapes(a: Point, b: Point): Generator<readonly Point[]> {
   const [left, right] = a[0] < b[0] ? [a[0], b[0]] : [b[0], a[0]];
   const [top, bottom] = a[1] < b[1] ? [a[1], b[1]] : [b[1], a[1]];
@@ -121,27 +156,27 @@ function* shapes(a: Point, b: Point): Generator<readonly Point[]> {
   ];
   const laneX = a[1] + 2 * b[1];
   const laneY = a[0] + 2 * b[0];
-  yield upright(laneBetween(left, right, laneX));
-  yield level(laneBetween(top, bottom, laneY));
+  for (const x of lanesBetween(left, right, laneX)) yield upright(x);
+  for (const y of lanesBetween(top, bottom, laneY)) yield level(y);
   yield [[b[0], a[1]]];
   yield [[a[0], b[1]]];
-  yield upright(right + remainder(laneX, 3));
-  yield upright(left - remainder(laneX, 3));
-  yield level(bottom + remainder(laneY, 3));
-  yield level(top - remainder(laneY, 3));
-  for (const out of [2, 5]) {
-    yield upright(right + out);
-    yield upright(left - out);
-    yield level(bottom + out);
-    yield level(top - out);
+  for (let out = 0; out < 4; out++) {
+    yield upright(right + remainder(laneX + out, 4));
+    yield upright(left - remainder(laneX + out, 4));
+    yield level(bottom + remainder(laneY + out, 4));
+    yield level(top - remainder(laneY + out, 4));
   }
 }
 
-/** A whole step near the middle of a gap, different for neighbours, so that parallel wires don't lie on each other. */
-function laneBetween(low: number, high: number, key: number): number {
-  const middle = Math.floor((low + high) / 2);
-  const lanes = Math.min(5, 2 * Math.floor((high - low) / 2 / 1.5) + 1);
-  return lanes < 2 ? (low + high) / 2 : middle + remainder(key, lanes) - (lanes - 1) / 2;
+/**
+ * Whole steps near the middle of a gap, or just the middle of a narrow one. Neighbours begin with different ones, so that
+ * parallel wires don't lie on each other.
+ */
+function lanesBetween(low: number, high: number, key: number): number[] {
+  const count = Math.min(5, 2 * Math.floor((high - low) / 3) + 1);
+  if (count < 2) return [(low + high) / 2];
+  const first = Math.floor((low + high) / 2) - (count - 1) / 2;
+  return Array.from({ length: count }, (_, i) => first + remainder(key + i, count));
 }
 
 function remainder(value: number, by: number): number {
@@ -160,6 +195,8 @@ function costOf(route: readonly Point[], leg: Leg): number {
     if (i > 1 && turnsBack(route[i - 2]!, route[i - 1]!, route[i]!)) cost += BACK_COST;
     for (const box of leg.boxes) if (segmentEnters(route[i - 1]!, route[i]!, box)) cost += ENTER_COST;
   }
+  const overlap = overlapOf(route, leg.laid);
+  if (overlap > 0) cost += OVERLAP_AT_ALL_COST + OVERLAP_COST * overlap;
   return cost;
 }
 

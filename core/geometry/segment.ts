@@ -41,6 +41,16 @@ export function crossingOf(a: Point, b: Point, c: Point, d: Point): Point | null
   return isInside(c[0], a[0], b[0]) && isInside(a[1], c[1], d[1]) ? [c[0], a[1]] : null;
 }
 
+/** How far two upright or two level segments lie on each other; 0 when they cross, touch or run apart. Grid steps. */
+export function commonLength(a: Point, b: Point, c: Point, d: Point): number {
+  const along = a[1] === b[1] ? 0 : 1;
+  const across = 1 - along;
+  if (c[across] !== d[across] || a[across] !== c[across] || a[across] !== b[across]) return 0;
+  const low = Math.max(Math.min(a[along], b[along]), Math.min(c[along], d[along]));
+  const high = Math.min(Math.max(a[along], b[along]), Math.max(c[along], d[along]));
+  return Math.max(0, high - low);
+}
+
 /** Whether an upright or level segment runs through the inside of a box (along its edge does not count). */
 export function segmentEnters(a: Point, b: Point, box: Box): boolean {
   return (

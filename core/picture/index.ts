@@ -1,4 +1,4 @@
 export * from "./types.ts";
 export { pictureOf } from "./picture-of.ts";
 export { partPicture } from "./part-picture.ts";
-export { extentOf } from "./wire-lettering.ts";
+export { extentOf } from "./extent-of.ts";

@@ -1,6 +1,7 @@
 import type { Document, Part } from "../document/index.ts";
 import { standBox, standPoint, standSide, standStroke, type Stance } from "../geometry/index.ts";
 import { kindOf, settingsOf, type PartKind, type Pose } from "../parts/index.ts";
+import { extentOf } from "./extent-of.ts";
 import { partLettering } from "./part-lettering.ts";
 import type { PartPicture } from "./types.ts";
 
@@ -41,7 +42,8 @@ function drawAtRest(part: Part, nominalV: NominalV): PartPicture {
   const strokes = strokesOf(part, AT_REST);
   const caption = kind.caption(settings, { nominalV, seriesUpper: false });
   const lettering = partLettering({ part, caption, box, terminals, strokes });
-  const picture: PartPicture = { id: part.id, strokes, box, lettering, terminals };
+  const room = [box, ...lettering.filter(({ role }) => role === "name" || role === "caption").map(extentOf)];
+  const picture: PartPicture = { id: part.id, strokes, box, room, lettering, terminals };
   standing.set(part, { nominalV, picture });
   return picture;
 }

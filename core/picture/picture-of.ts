@@ -3,7 +3,7 @@ import { type Box, type Point, unionBox } from "../geometry/index.ts";
 import type { Pose } from "../parts/index.ts";
 import { nominalVOf, partPicture } from "./part-picture.ts";
 import type { PartPicture, Picture } from "./types.ts";
-import { extentOf } from "./wire-lettering.ts";
+import { extentOf } from "./extent-of.ts";
 import { type WireWork, workWires } from "./wire-pictures.ts";
 
 /** What a picture was worked out from, kept beside it so that the next one need only do what changed. */
@@ -40,11 +40,11 @@ function changedBoxes(before: ReadonlyMap<string, PartPicture>, after: ReadonlyM
   const boxes: Box[] = [];
   for (const [id, part] of after) {
     const old = before.get(id);
-    if (old?.box === part.box) continue;
-    if (old !== undefined) boxes.push(old.box);
-    boxes.push(part.box);
+    if (old?.room === part.room) continue;
+    if (old !== undefined) boxes.push(...old.room);
+    boxes.push(...part.room);
   }
-  for (const [id, old] of before) if (!after.has(id)) boxes.push(old.box);
+  for (const [id, old] of before) if (!after.has(id)) boxes.push(...old.room);
   return boxes;
 }
 

@@ -24,6 +24,8 @@ export interface PartPicture {
   readonly id: string;
   readonly strokes: readonly Stroke[];
   readonly box: Box;
+  /** What wires keep clear of: the symbol and its name and caption. */
+  readonly room: readonly Box[];
   readonly lettering: readonly Lettering[];
   readonly terminals: readonly TerminalPicture[];
 }

@@ -1,11 +1,12 @@
 import type { Wire } from "../document/index.ts";
-import { boxesOverlap, type Box, type Point, segmentEnters, textBox } from "../geometry/index.ts";
+import { boxesOverlap, type Box, type Point, segmentEnters } from "../geometry/index.ts";
 import { formatNumber, formatWireSize } from "../units/index.ts";
+import { extentOf } from "./extent-of.ts";
 import type { Lettering } from "./types.ts";
 
 const SIZE = 0.55;
 /** From the wire to the middle of its lettering. Grid steps. */
-const OFFSET = 0.45;
+const OFFSET = 0.58;
 
 /** What already stands near a wire's route. */
 export interface Surroundings {
@@ -63,13 +64,6 @@ function* spotsAlong({ from, to, length }: Run, text: string): Generator<Letteri
       yield { ...lettering, at: upright ? [from[0] + off, along] : [along, from[1] + off] };
     }
   }
-}
-
-/** Room that lettering takes on the sheet. */
-export function extentOf({ at, text, size, anchor, upright }: Lettering): Box {
-  if (!upright) return textBox(at, text, size, anchor);
-  const level = textBox([0, 0], text, size, anchor);
-  return { left: at[0] + level.top, right: at[0] + level.bottom, top: at[1] - level.right, bottom: at[1] - level.left };
 }
 
 function isClear(extent: Box, near: Surroundings): boolean {

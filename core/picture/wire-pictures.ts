@@ -27,38 +27,91 @@ export interface WireWork {
 
 const CELL = 16;
 
-/** All wires of a drawing. `changed` are the boxes of parts that moved, came or went; `previous` holds earlier work by wire id. */
+/**
+ * All wires of a drawing, each laid beside those before it. `changed` are the boxes of parts that moved, came or went;
+ * `previous` holds earlier work by wire id, in order.
+ */
 export function workWires(
   wires: readonly Wire[],
   partAt: ReadonlyMap<string, PartPicture>,
   previous: ReadonlyMap<string, WireWork>,
   changed: readonly Box[],
 ): Map<string, WireWork> {
-  const parts = [...partAt.values()];
-  const near = memoisedGrid(() => parts.map((part) => part.box));
-  const routed = wires.flatMap((wire): Routed[] => {
+  const rooms = [...partAt.values()].flatMap((part) => part.room);
+  const nearRooms = memoisedGrid(() => rooms);
+  const symbolsNear = (box: Box) => nearRooms(box).map((index) => rooms[index]!);
+  const earlier = isInOrder(wires, previous) ? previous : new Map<string, WireWork>();
+  const dirty = extentsOfGone(wires, earlier);
+  const routed: Routed[] = [];
+  const laid = new BoxGrid(CELL);
+  for (const wire of wires) {
     const from = terminalOf(wire.from, partAt);
     const to = terminalOf(wire.to, partAt);
-    if (from === null || to === null) return [];
-    const old = previous.get(wire.id);
-    if (old !== undefined && old.wire === wire && isSameEnd(old.from, from) && isSameEnd(old.to, to)) {
-      if (!changed.some((box) => boxesTouch(box, old.corridor)))
-        return [{ wire, from, to, old, route: old.picture.route }];
-    }
-    const corridor = routeCorridor([from.at, ...(wire.via ?? []), to.at]);
-    const boxes = near(corridor).map((index) => parts[index]!.box);
-    return [{ wire, from, to, old: undefined, route: routeWire(from, to, wire.via ?? [], boxes) }];
-  });
-  const dirty = dirtyBoxes(routed, previous);
-  const symbolsNear = (box: Box) => near(box).map((index) => parts[index]!.box);
+    if (from === null || to === null) continue;
+    const old = stillSame(earlier.get(wire.id), wire, from, to);
+    const touched = (box: Box) => (each: Box) => boxesTouch(each, box);
+    const holds = old !== undefined && !changed.some(touched(old.corridor)) && !dirty.some(touched(old.corridor));
+    const route = holds ? old.picture.route : layWire(wire, from, to, symbolsNear, laid, routed);
+    const isSame = old !== undefined && (holds || isSameRoute(old.picture.route, route));
+    if (!isSame) dirty.push(extentOfRoute(route), ...(earlier.has(wire.id) ? [earlier.get(wire.id)!.extent] : []));
+    const symbolsHold = isSame && !changed.some(touched(old.corridor));
+    laid.add(routed.length, extentOfRoute(route));
+    routed.push({ wire, from, to, old: symbolsHold ? old : undefined, route });
+  }
   return finish(routed, dirty, symbolsNear);
+}
+
+function stillSame(
+  old: WireWork | undefined,
+  wire: Wire,
+  from: TerminalPicture,
+  to: TerminalPicture,
+): WireWork | undefined {
+  return old !== undefined && old.wire === wire && isSameEnd(old.from, from) && isSameEnd(old.to, to) ? old : undefined;
+}
+
+function layWire(
+  wire: Wire,
+  from: TerminalPicture,
+  to: TerminalPicture,
+  symbolsNear: (box: Box) => Box[],
+  laid: BoxGrid,
+  routed: readonly Routed[],
+): Point[] {
+  const via = wire.via ?? [];
+  const corridor = routeCorridor([from.at, ...via, to.at]);
+  const others = laid.near(corridor).map((index) => routed[index]!);
+  // Wires of one terminal may share their way: they are one piece of metal.
+  const apart = others.filter((other) => !sharesEnd(other.wire, wire)).map((other) => other.route);
+  return routeWire(from, to, via, symbolsNear(corridor), apart);
+}
+
+function sharesEnd(a: Wire, b: Wire): boolean {
+  return a.from === b.from || a.from === b.to || a.to === b.from || a.to === b.to;
+}
+
+/** Whether the wires that both have stand in the same order: only then do earlier ones still come first. */
+function isInOrder(wires: readonly Wire[], previous: ReadonlyMap<string, WireWork>): boolean {
+  const kept = wires.filter(({ id }) => previous.has(id));
+  let next = 0;
+  for (const id of previous.keys()) if (kept[next]?.id === id) next++;
+  return next === kept.length;
+}
+
+function extentsOfGone(wires: readonly Wire[], previous: ReadonlyMap<string, WireWork>): Box[] {
+  const here = new Set(wires.map(({ id }) => id));
+  return [...previous].filter(([id]) => !here.has(id)).map(([, work]) => work.extent);
+}
+
+function isSameRoute(a: readonly Point[], b: readonly Point[]): boolean {
+  return a.length === b.length && a.every(([x, y], i) => x === b[i]![0] && y === b[i]![1]);
 }
 
 interface Routed {
   readonly wire: Wire;
   readonly from: TerminalPicture;
   readonly to: TerminalPicture;
-  /** Earlier work whose route still holds. */
+  /** Earlier work that still holds but for what other wires nearby have to do with it. */
   readonly old: WireWork | undefined;
   readonly route: readonly Point[];
 }
@@ -79,7 +132,13 @@ function finish(
     const extent = extentOfRoute(route);
     const otherRoutes = near(extent).flatMap((other) => (other === index ? [] : [routed[other]!.route]));
     const lettering = wireLettering(wire, route, { symbols: symbolsNear(extent), otherRoutes });
-    const picture: WirePicture = { id: wire.id, ends: [wire.from, wire.to], route, hops: hopsOver(route, otherRoutes), lettering };
+    const picture: WirePicture = {
+      id: wire.id,
+      ends: [wire.from, wire.to],
+      route,
+      hops: hopsOver(route, otherRoutes),
+      lettering,
+    };
     works.set(wire.id, {
       wire,
       from,
@@ -90,18 +149,6 @@ function finish(
     });
   });
   return works;
-}
-
-/** Where routes changed: old and new extents of every wire that was worked out anew, came or went. */
-function dirtyBoxes(routed: readonly Routed[], previous: ReadonlyMap<string, WireWork>): Box[] {
-  const kept = new Set<string>();
-  const boxes: Box[] = [];
-  for (const { wire, old, route } of routed) {
-    if (old !== undefined) kept.add(wire.id);
-    else boxes.push(extentOfRoute(route));
-  }
-  if (kept.size < previous.size) for (const [id, work] of previous) if (!kept.has(id)) boxes.push(work.extent);
-  return boxes;
 }
 
 function extentOfRoute(route: readonly Point[]): Box {

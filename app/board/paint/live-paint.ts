@@ -97,10 +97,23 @@ function drawPatterns(ink: Ink, marks: LiveMarks, wires: readonly SceneWire[]): 
   }
   drawAlong(ink, flagged(WIRE_FLAG.overload), palette.stop, traceTicks);
   drawAlong(ink, flagged(WIRE_FLAG.unguarded), palette.stop, traceBeads);
+  drawFlow(ink, marks, wires);
+}
+
+/** Arrow heads where current flows, edged with paper so that they show on the widest line. */
+function drawFlow({ context, palette, stepPx }: Ink, marks: LiveMarks, wires: readonly SceneWire[]): void {
   const flowing = wires.filter((wire) => marks.wireA(wire) !== 0);
-  drawAlong(ink, flowing, palette.ink, (context_, route, index) =>
-    traceChevrons(context_, route, marks.wireA(flowing[index]!) < 0),
-  );
+  if (flowing.length === 0) return;
+  context.beginPath();
+  for (const wire of flowing) traceChevrons(context, wire.picture.route, marks.wireA(wire) < 0);
+  for (const [colour, width] of [
+    [palette.paper, 0.26],
+    [palette.ink, 0.1],
+  ] as const) {
+    context.strokeStyle = colour;
+    context.lineWidth = Math.max(width, (width * 14) / stepPx);
+    context.stroke();
+  }
 }
 
 function strokeAll({ context }: Ink, wires: readonly SceneWire[], colour: string, width: number): void {
@@ -116,11 +129,11 @@ function drawAlong(
   { context, stepPx }: Ink,
   wires: readonly SceneWire[],
   colour: string,
-  trace: (context: CanvasRenderingContext2D, route: readonly Point[], index: number) => void,
+  trace: (context: CanvasRenderingContext2D, route: readonly Point[]) => void,
 ): void {
   if (wires.length === 0) return;
   context.beginPath();
-  wires.forEach((wire, index) => trace(context, wire.picture.route, index));
+  for (const wire of wires) trace(context, wire.picture.route);
   context.strokeStyle = colour;
   context.lineWidth = Math.max(0.08, 1.2 / stepPx);
   context.stroke();
@@ -136,7 +149,7 @@ function drawParts(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]): voi
       const { left, top, right, bottom } = picture.box;
       context.roundRect(left, top, right - left, bottom - top, 0.5);
     }
-    context.globalAlpha = 0.4;
+    context.globalAlpha = 0.3;
     context.fillStyle = palette.on;
     context.fill();
     context.globalAlpha = 1;

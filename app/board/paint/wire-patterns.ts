@@ -1,8 +1,8 @@
 import type { Point } from "../../../core/geometry/index.ts";
 
 /** Spacing of the patterns along a wire and their size across it. Grid steps. */
-const CHEVRON = { every: 4, arm: 0.26 };
-const TICK = { every: 0.55, arm: 0.3 };
+const CHEVRON = { every: 4, arm: 0.34 };
+const TICK = { every: 0.6, arm: 0.26 };
 const BEAD = { every: 1.1, radius: 0.2 };
 
 /** Open arrow heads in the direction of the current; `isBackwards` against the route. */

@@ -6,16 +6,11 @@ import { selectTool } from "./select-tool.ts";
 import type { Tool } from "./tool.ts";
 import { wireTool } from "./wire-tool.ts";
 
-/** Every way of working on the Board. To add one: its file, its name in `BoardTool`, and its line here. */
+/** Every way of working on the Board. To add one: its file, its name in `BoardTool`, and its line here. Whoever runs one only hands back the state it got from it. */
 export const tools: Readonly<Record<BoardTool, Tool<unknown>>> = {
-  select: erased(selectTool),
-  wire: erased(wireTool),
-  pan: erased(panTool),
-  place: erased(placeTool),
-  probe: erased(probeTool),
+  select: selectTool,
+  wire: wireTool,
+  pan: panTool,
+  place: placeTool,
+  probe: probeTool,
 };
-
-/** Each tool's state is its own affair; whoever runs it only hands back the state it got from the same tool. */
-function erased<S>(tool: Tool<S>): Tool<unknown> {
-  return tool as Tool<unknown>;
-}

@@ -5,7 +5,7 @@ import {
   type GridPoint,
   type Transaction,
 } from "../../../core/document/index.ts";
-import { moveBox, type Point, routeWire, routeCorridor } from "../../../core/geometry/index.ts";
+import { type Box, moveBox, type Point, routeWire, routeCorridor } from "../../../core/geometry/index.ts";
 import type { TerminalPicture } from "../../../core/picture/index.ts";
 import type { Lift } from "../board-overlay.ts";
 import type { Scene } from "../paint/scene.ts";
@@ -65,7 +65,8 @@ function boxesAround(stops: readonly Point[], held: Held, scene: Scene, dx: numb
   const corridor = routeCorridor(stops);
   const still = scene.parts.touching(corridor).filter(({ picture }) => !held.parts.has(picture.id));
   const moved = scene.parts.touching(moveBox(corridor, -dx, -dy)).filter(({ picture }) => held.parts.has(picture.id));
-  return [...still.map(({ picture }) => picture.box), ...moved.map(({ picture }) => moveBox(picture.box, dx, dy))];
+  const shift = (box: Box) => moveBox(box, dx, dy);
+  return [...still.flatMap(({ picture }) => picture.room), ...moved.flatMap(({ picture }) => picture.room.map(shift))];
 }
 
 /** The move as one step to undo; `via` points of wires between held parts go with them. `null` when nothing moved. */

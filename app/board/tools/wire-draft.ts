@@ -24,7 +24,7 @@ export function draftRoute(
 ): DraftWire {
   const start = routeEnd(scene, from);
   const end: RouteEnd = isPoint(to) ? { at: snapped(to), exit: "any" } : routeEnd(scene, to);
-  const boxes = scene.parts.touching(routeCorridor([start.at, ...via, end.at])).map(({ picture }) => picture.box);
+  const boxes = scene.parts.touching(routeCorridor([start.at, ...via, end.at])).flatMap(({ picture }) => picture.room);
   return { id, route: routeWire(start, end, via, boxes) };
 }
 

@@ -94,7 +94,7 @@ function routeBy(wire: Wire, via: readonly Point[], sheet: Sheet): Point[] {
     from,
     to,
     via,
-    near.map(({ picture }) => picture.box),
+    near.flatMap(({ picture }) => picture.room),
   );
 }
 
