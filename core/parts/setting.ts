@@ -121,7 +121,7 @@ export function list<R>(
     unit: "",
     help,
     fallback,
-    row: row as Readonly<Record<string, Setting<unknown>>>,
+    row,
     schema: z.array(z.looseObject(shape)).check(z.minLength(1), z.maxLength(64)),
   };
 }

@@ -22,7 +22,7 @@ export function placeMissing(document: Document): Document {
 
 /** Edits that lay the whole drawing out afresh: every part placed and turned upright, corners of wires given up. */
 export function tidyUp(document: Document): Edit[] {
-  const upright = document.parts.map(({ at: _, turn: __, flip: ___, ...part }): Part => part);
+  const upright = document.parts.map(({ id, kind, label = "", props = {} }): Part => ({ id, kind, label, props }));
   const spots = spotsFor({ ...document, parts: upright });
   const moves = document.parts.map((part, at): Edit => {
     const turned = part.turn ? { turn: 0 as const } : {};
