@@ -17,8 +17,8 @@ const OK: LinearOutcome = { status: "ok" };
 /** Rounds of turning all at once that may pass without progress. */
 const PATIENCE = 8;
 /** Volts over `forwardV`, relative, and amps backwards that rounding alone can show. */
-const ROUNDING_V = 1e-12;
-const ROUNDING_A = 1e-13;
+export const ROUNDING_V = 1e-12;
+export const ROUNDING_A = 1e-13;
 
 /** Solves the model's linear stand-ins with every diode on its right line. */
 export function settleDiodes(model: Model): LinearOutcome {
@@ -46,6 +46,7 @@ function wrongDiodes(model: Model): number[] {
   if (model.diodes.length === 0) return [];
   const rigidA = model.diodes.some((diode) => model.isRigid(diode)) ? model.rigidFlows(model.linearFlows()) : null;
   return model.diodes.filter((diode) => {
+    if (model.absent[diode]) return false;
     const { a, b } = model.circuit.branches[diode]!;
     const volts = model.volts(diode);
     if (!model.on[diode]) return volts > model.emf[diode]! + ROUNDING_V * (1 + Math.abs(volts));

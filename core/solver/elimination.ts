@@ -115,16 +115,16 @@ export class Elimination {
     for (let s = first; s < end; s++) share[s] = g[s]! * inverse;
   }
 
-  isLast(k: number): boolean {
-    return this.inverse[k] === 0;
-  }
-
-  /** Some later neighbour of position k it really conducts to, or -1 when it is the last of its network. */
-  leadsTo(k: number): number {
-    for (let s = this.plan.slotStart[k]!; s < this.plan.slotStart[k + 1]!; s++) {
-      if (this.share[s] !== 0) return this.plan.slotTo[s]!;
+  /** For every position, the last one of its network: follows what really conducts, so open contacts part networks. */
+  networkEnds(): Int32Array {
+    const { slotStart, slotTo, count } = this.plan;
+    const ends = new Int32Array(count);
+    for (let k = count - 1; k >= 0; k--) {
+      let s = slotStart[k]!;
+      while (s < slotStart[k + 1]! && this.share[s] === 0) s++;
+      ends[k] = s < slotStart[k + 1]! ? ends[slotTo[s]!]! : k;
     }
-    return -1;
+    return ends;
   }
 
   /** Volts of every position; `v` holds on entry the volts wanted at the last position of each network, 0 or its zero's. */

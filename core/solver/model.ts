@@ -25,6 +25,8 @@ export class Model {
   readonly on: Uint8Array;
   /** Volts of each source, diode (forward) and converter output as they are now; 0 for every other branch. */
   readonly emf: Float64Array;
+  /** 1: taken out of the circuit altogether, ties included. */
+  readonly absent: Uint8Array;
   readonly g: Float64Array;
   readonly h: Float64Array;
   readonly nodeV: Float64Array;
@@ -43,6 +45,7 @@ export class Model {
     const { branches } = circuit;
     this.on = new Uint8Array(branches.length);
     this.emf = Float64Array.from(branches, emfOf);
+    this.absent = new Uint8Array(branches.length);
     this.g = new Float64Array(branches.length);
     this.h = new Float64Array(branches.length);
     this.nodeV = new Float64Array(circuit.nodeCount);
@@ -57,6 +60,7 @@ export class Model {
 
   /** Switches a resistor, contact, source, diode or converter output; loads have their draw set by `setDraw` as well. */
   set(index: number, on: boolean): void {
+    if (this.absent[index]) return;
     const branch = this.circuit.branches[index]!;
     if (isZeroOhm(branch) && this.on[index] !== Number(on)) this.frameIsStale = true;
     this.on[index] = Number(on);
@@ -65,6 +69,15 @@ export class Model {
       const g = on && branch.ohm > 0 ? 1 / branch.ohm : 0;
       this.setDraw(index, g, g === 0 ? 0 : -g * this.emf[index]!);
     }
+  }
+
+  /** Takes a branch out of the circuit, or puts it back as it was made: a resistor in, all else off. */
+  setAbsent(index: number, absent: boolean): void {
+    if (this.absent[index] === Number(absent)) return;
+    this.absent[index] = 0;
+    this.set(index, !absent && this.circuit.branches[index]!.type === "resistor");
+    if (absent) this.setDraw(index, 0, 0);
+    this.absent[index] = Number(absent);
   }
 
   /** Sets a branch's stand-in: current a to b = g (va - vb) + h. */

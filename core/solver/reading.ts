@@ -136,13 +136,8 @@ function powerGap(model: Model, flowA: Float64Array, outputA: Float64Array): num
 /** Networks numbered by their first node; known where the network holds a zero. */
 function networksOf(model: Model): { known: Uint8Array; network: Int32Array } {
   const { elimination, positionOf, zeroAt } = model.assembly;
-  const count = zeroAt.length;
-  const endsAt = new Int32Array(count);
-  for (let k = count - 1; k >= 0; k--) {
-    const next = elimination.isLast(k) ? -1 : elimination.leadsTo(k);
-    endsAt[k] = next < 0 ? k : endsAt[next]!;
-  }
-  const numberOf = new Int32Array(count).fill(-1);
+  const endsAt = elimination.networkEnds();
+  const numberOf = new Int32Array(zeroAt.length).fill(-1);
   let networks = 0;
   const known = new Uint8Array(positionOf.length);
   const network = Int32Array.from(positionOf, (position, node) => {

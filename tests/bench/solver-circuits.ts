@@ -1,6 +1,6 @@
 /**
  * Seeded test circuits that look like a vehicle: a battery, a feed bus, runs of wire segments with a fuse and a contact in each,
- * loads, returns to one ground strip, one lead from strip to battery, and a tenth of the nodes tied to another one as well.
+ * loads, returns to one ground strip, one lead from strip to battery, and a tenth of the nodes tied to another one of their side as well.
  * Node numbers are shuffled, so nothing is gained from the order they were made in.
  */
 import type { Branch, Circuit, State } from "../../core/circuit/index.ts";
@@ -24,6 +24,9 @@ export interface BenchCircuit {
   readonly contacts: readonly number[];
 }
 
+/** What all loads together are made for, so that a large circuit is as loaded as a small one. */
+const TOTAL_W = 600;
+
 /** `loads`: plain resistances (comparable with a linear solver), or constant powers that open outside their range. */
 export function benchCircuit(nodeTarget: number, seed: number, loads: "resistor" | "power"): BenchCircuit {
   const random = seeded(seed);
@@ -37,45 +40,40 @@ export function benchCircuit(nodeTarget: number, seed: number, loads: "resistor"
   branches.push({ type: "source", a: plus, b: minus, volts: 12.6, ohm: 0.006 });
   wire(plus, bus, milliohm(0.5, 2));
   wire(strip, minus, milliohm(0.5, 2));
-  const run = (from: number, pieces: number): number => {
+  const run = (from: number, pieces: number, side: number[]): number => {
     let at = from;
     for (let i = 0; i < pieces; i++) {
       const next = node();
       wire(at, next, milliohm(2, 20));
+      side.push(next);
       at = next;
     }
     return at;
   };
+  const feedSide: number[] = [];
+  const returnSide: number[] = [];
   while (nodeCount < nodeTarget - 8) {
     const fused = node();
     wire(bus, fused, milliohm(2, 12));
-    let at = run(fused, 1 + Math.floor(random() * 4));
+    let at = run(fused, 1 + Math.floor(random() * 4), feedSide);
     const switched = node();
     contacts.push(branches.length);
     branches.push({ type: "contact", a: at, b: switched, ohm: milliohm(5, 10) });
     at = switched;
     const feeds = 1 + Math.floor(random() * 3);
     for (let i = 0; i < feeds && nodeCount < nodeTarget - 4; i++) {
-      const positive = run(at, 1 + Math.floor(random() * 4));
-      const negative = run(strip, 1 + Math.floor(random() * 3));
-      const watts = 2 + 20 * random();
-      if (loads === "resistor") wire(positive, negative, 144 / watts);
-      else
-        branches.push({
-          type: "power",
-          a: positive,
-          b: negative,
-          watts: watts / 4,
-          minV: 9,
-          maxV: 16,
-          eitherWay: false,
-        });
+      const positive = run(at, 1 + Math.floor(random() * 4), feedSide);
+      const negative = run(strip, 1 + Math.floor(random() * 3), returnSide);
+      const watts = ((0.2 + 1.6 * random()) * TOTAL_W * 9) / nodeTarget;
+      if (loads === "resistor") wire(positive, negative, 12 ** 2 / watts);
+      else branches.push({ type: "power", a: positive, b: negative, watts, minV: 9, maxV: 16, eitherWay: false });
     }
   }
   for (let i = Math.floor(nodeCount / 10); i > 0; i--) {
-    const a = 4 + Math.floor(random() * (nodeCount - 4));
-    const b = Math.max(0, Math.min(nodeCount - 1, a + Math.floor(random() * 40) - 20));
-    if (a !== b) wire(a, b, 0.05 + random());
+    const side = random() < 0.6 ? returnSide : feedSide;
+    const at = Math.floor(random() * side.length);
+    const other = Math.min(side.length - 1, at + 1 + Math.floor(random() * 12));
+    if (other !== at) wire(side[at]!, side[other]!, milliohm(20, 200));
   }
   return shuffled({ branches, contacts, nodeCount, minus }, random);
 }
