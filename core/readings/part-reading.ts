@@ -97,7 +97,8 @@ function readLoad(
   };
 }
 
-function isOn(load: Load, amps: number, volts: number | null, drawing: boolean): boolean {
+/** Whether a load works, as its kind tells it: while it draws, from a share of its rated volts, over a share of its stated amps. */
+export function isOn(load: Load, amps: number, volts: number | null, drawing: boolean): boolean {
   if ("drawing" in load.onWhen) return drawing && amps !== 0;
   if ("voltsFraction" in load.onWhen)
     return volts !== null && Math.abs(volts) >= load.onWhen.voltsFraction * load.ratedV;

@@ -17,17 +17,49 @@ export function withStarts(
   reading: PartReading,
 ): PartReading {
   const element = part.elements.find(({ spec }) => spec.type === "load" && spec.start !== null);
-  if (!element || reading.on !== true || element.branch < 0) return reading;
-  const starting = startBranch(element);
-  if (!starting) return reading;
-  const branches = netlist.circuit.branches.map((branch, index) => (index === element.branch ? starting : branch));
-  const solution = solveDc({ ...netlist.circuit, branches, relays: [] }, heldState(netlist, combination, settled));
+  if (!element || reading.on !== true) return reading;
+  const solution = startSolution(netlist, element, combination, settled);
+  if (!solution) return reading;
   if (solution.status !== "ok") return { ...reading, startAmps: null, startVolts: null };
   return {
     ...reading,
     startAmps: ampsThrough(solution, element),
     startVolts: voltsBetween(solution, element.a, element.b),
   };
+}
+
+const kept = new WeakMap<Solution, Map<number, Solution | null>>();
+
+/**
+ * The operating point in the moment this motor or load starts, all else and every relay as settled. `null` for one whose start
+ * nobody stated; without status "ok" it says nothing.
+ */
+export function startSolution(
+  netlist: Netlist,
+  element: NetElement,
+  combination: Combination,
+  settled: Solution,
+): Solution | null {
+  const known = kept.get(settled) ?? new Map<number, Solution | null>();
+  kept.set(settled, known);
+  let solution = known.get(element.index);
+  if (solution === undefined) {
+    solution = solveStart(netlist, element, combination, settled);
+    known.set(element.index, solution);
+  }
+  return solution;
+}
+
+function solveStart(
+  netlist: Netlist,
+  element: NetElement,
+  combination: Combination,
+  settled: Solution,
+): Solution | null {
+  const starting = element.branch < 0 ? null : startBranch(element);
+  if (!starting) return null;
+  const branches = netlist.circuit.branches.map((branch, index) => (index === element.branch ? starting : branch));
+  return solveDc({ ...netlist.circuit, branches, relays: [] }, heldState(netlist, combination, settled));
 }
 
 function startBranch({ spec, a, b }: NetElement): Branch | null {

@@ -4,6 +4,8 @@ import type { ReferenceTable } from "./reference-table.ts";
 interface Gate {
   readonly percent: number;
   readonly withinS: number;
+  /** It carries up to `percent` at least this long; absent where no minimum was seen. */
+  readonly holdsS?: number;
   /** Ratings it was published for, A, both ends included. */
   readonly ratingsA: readonly [from: number, to: number];
   readonly source?: string;
@@ -12,18 +14,20 @@ interface Gate {
 const RELAY_SHEETS = "limits of ISO 8820-3 as relay data sheets print them (overload current)";
 
 const MAXI_BLADE: readonly Gate[] = [
-  { percent: 135, withinS: 1800, ratingsA: [20, 80] },
-  { percent: 200, withinS: 50, ratingsA: [20, 80] },
-  { percent: 350, withinS: 7, ratingsA: [20, 80] },
-  { percent: 600, withinS: 1, ratingsA: [20, 80] },
+  { percent: 135, withinS: 1800, holdsS: 60, ratingsA: [20, 80] },
+  { percent: 200, withinS: 50, holdsS: 2, ratingsA: [20, 80] },
+  { percent: 350, withinS: 7, holdsS: 0.2, ratingsA: [20, 80] },
+  { percent: 600, withinS: 1, holdsS: 0.04, ratingsA: [20, 80] },
 ];
 
 /** By fuse body, slowest gate first. Bolt-down bodies are missing: no table of theirs was seen. */
 const GATES: Readonly<Record<string, readonly Gate[]>> = {
   blade: [
-    { percent: 135, withinS: 600, ratingsA: [1, 40] },
-    { percent: 160, withinS: 50, ratingsA: [3, 40] },
-    { percent: 200, withinS: 5, ratingsA: [1, 40] },
+    { percent: 135, withinS: 600, holdsS: 0.75, ratingsA: [3, 40] },
+    { percent: 135, withinS: 600, holdsS: 0.35, ratingsA: [1, 2] },
+    { percent: 160, withinS: 50, holdsS: 0.25, ratingsA: [3, 40] },
+    { percent: 200, withinS: 5, holdsS: 0.15, ratingsA: [3, 40] },
+    { percent: 200, withinS: 5, holdsS: 0.1, ratingsA: [1, 2] },
     { percent: 350, withinS: 0.5, ratingsA: [1, 40], source: RELAY_SHEETS },
     { percent: 600, withinS: 0.1, ratingsA: [1, 30], source: RELAY_SHEETS },
     { percent: 600, withinS: 0.15, ratingsA: [35, 40] },
@@ -31,10 +35,10 @@ const GATES: Readonly<Record<string, readonly Gate[]>> = {
     ...MAXI_BLADE.map((gate): Gate => ({ ...gate, ratingsA: [50, 80] })),
   ],
   "mini-blade": [
-    { percent: 135, withinS: 600, ratingsA: [2, 30] },
-    { percent: 200, withinS: 5, ratingsA: [2, 30] },
-    { percent: 350, withinS: 0.5, ratingsA: [2, 30] },
-    { percent: 600, withinS: 0.1, ratingsA: [2, 30] },
+    { percent: 135, withinS: 600, holdsS: 0.75, ratingsA: [2, 30] },
+    { percent: 200, withinS: 5, holdsS: 0.15, ratingsA: [2, 30] },
+    { percent: 350, withinS: 0.5, holdsS: 0.08, ratingsA: [2, 30] },
+    { percent: 600, withinS: 0.1, holdsS: 0.03, ratingsA: [2, 30] },
   ],
   "maxi-blade": MAXI_BLADE,
   glass: [
@@ -53,6 +57,16 @@ const GATES: Readonly<Record<string, readonly Gate[]>> = {
 export function longestOpeningS(body: string | null, ratingA: number, faultA: number): number | null {
   const applying = gatesOf(body, ratingA).filter(({ percent }) => faultA * 100 >= percent * ratingA * (1 - 1e-9));
   return applying.at(-1)?.withinS ?? null;
+}
+
+/**
+ * Seconds a fuse of `body` and `ratingA` surely carries `amps`: that of the lowest published gate at or above them; 0 above all of
+ * them. No answer: `null` where no minimum times are published for it. Up to its rating it carries them for ever: don't ask.
+ */
+export function holdsForS(body: string | null, ratingA: number, amps: number): number | null {
+  const gates = gatesOf(body, ratingA).filter(({ holdsS }) => holdsS !== undefined);
+  if (gates.length === 0) return null;
+  return gates.find(({ percent }) => amps * 100 <= percent * ratingA * (1 + 1e-9))?.holdsS ?? 0;
 }
 
 /** Whether any operating times are published for this body and rating. */

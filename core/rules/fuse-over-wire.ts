@@ -1,17 +1,11 @@
 import type { NetWire } from "../netlist/index.ts";
-import { ampsThrough } from "../readings/index.ts";
-import { fuseOfAtMost } from "./remedies/fuse-choice.ts";
 import { fuseAtSource } from "./remedies/fuse-at-source.ts";
-import { rerateDevice } from "./remedies/rerate-device.ts";
+import { smallerDevice } from "./remedies/rerate-device.ts";
 import { thickerWire } from "./remedies/thicker-wire.ts";
-import { formatQuantity } from "../units/index.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
-import { deviceAt } from "./study/devices.ts";
-import { isOver, isUnder } from "./study/limits.ts";
+import { isOver } from "./study/limits.ts";
 import { routeTo } from "./study/route.ts";
 import { amount, nameOf, placeName } from "./study/words.ts";
-
-import { worstOf } from "./study/worst.ts";
 
 export const fuseOverWire = defineRule({
   id: "fuse-over-wire",
@@ -43,25 +37,12 @@ function overguarded(study: Study, wire: NetWire): Finding[] {
       at: [wire.wire.id, ...new Set(over.flatMap(({ at, source }) => [at, source]))],
       measure: { ratingA: worst.ratingA, capacityA },
       remedies: [
-        ...smallerFuse(study, worst.at, capacityA),
+        ...smallerDevice(study, worst.at, capacityA),
         ...thickerWire(study, wire, worst.ratingA),
         ...fuseAtStep(study, wire, worst.source),
       ],
     },
   ];
-}
-
-/** Only where a fuse this wire allows still carries what runs through the present one. */
-function smallerFuse(study: Study, at: string, capacityA: number): readonly Remedy[] {
-  const device = deviceAt(study.netlist, at);
-  const fuse = fuseOfAtMost(capacityA);
-  if (!device || !fuse) return [];
-  const loadA = worstOf(study, ({ solution }) => Math.abs(ampsThrough(solution, device)))?.value ?? 0;
-  if (isUnder(fuse.ratingA * study.netlist.system.fuseLoadPercent, loadA * 100)) return [];
-  const edits = rerateDevice(study, at, fuse.ratingA);
-  if (!edits) return [];
-  const text = `Fit ${formatQuantity(fuse.ratingA, "A")} in ${nameOf(study, at)}, the largest this wire allows`;
-  return [{ id: "smaller-fuse", text, edits }];
 }
 
 /** A fuse of its own where the thin wire begins. */

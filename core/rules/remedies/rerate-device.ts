@@ -1,11 +1,13 @@
 import type { Edit } from "../../document/index.ts";
+import { ampsThrough } from "../../readings/index.ts";
 import { standardRatingsA } from "../../reference/index.ts";
 import { formatQuantity, formatWireSize } from "../../units/index.ts";
 import type { Remedy, Study } from "../rule.ts";
 import { deviceAt } from "../study/devices.ts";
 import { isUnder } from "../study/limits.ts";
 import { nameOf } from "../study/words.ts";
-import { fuseOfAtLeast } from "./fuse-choice.ts";
+import { worstOf } from "../study/worst.ts";
+import { fuseOfAtLeast, fuseOfAtMost } from "./fuse-choice.ts";
 import { sizeFor } from "./wire-sizes.ts";
 
 /**
@@ -50,6 +52,18 @@ export function largerDevice(study: Study, guardAt: string, ratingA: number): re
   const rating = formatQuantity(ratingA, "A");
   const text = `Fit ${rating} in ${nameOf(study, guardAt)}${wires.length > 0 ? `, and change ${wires.join(", ")}` : ""}`;
   return [{ id: "larger-fuse", text, edits }];
+}
+
+/** The remedy of the largest fuse that is at most so many amps; only where that still carries what runs through the present one. */
+export function smallerDevice(study: Study, guardAt: string, atMostA: number): readonly Remedy[] {
+  const device = deviceAt(study.netlist, guardAt);
+  const fuse = fuseOfAtMost(atMostA);
+  if (!device || !fuse) return [];
+  const loadA = worstOf(study, ({ solution }) => Math.abs(ampsThrough(solution, device)))?.value ?? 0;
+  if (isUnder(fuse.ratingA * study.netlist.system.fuseLoadPercent, loadA * 100)) return [];
+  const edits = rerateDevice(study, guardAt, fuse.ratingA);
+  const text = `Fit ${formatQuantity(fuse.ratingA, "A")} in ${nameOf(study, guardAt)}`;
+  return edits ? [{ id: "smaller-fuse", text, edits }] : [];
 }
 
 function thickenBehind({ netlist, standing }: Study, guardAt: string, ratingA: number): Edit[] | null {

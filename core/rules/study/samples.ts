@@ -26,7 +26,14 @@ export function positionsInWords({ netlist }: Study, combination: Combination): 
   return operated.length === 0 ? "everything is at rest" : operated.join(" and ");
 }
 
-/** Number of controls not at rest: of two combinations that show the same, the simpler is told. */
-export function operatedCount(combination: Combination): number {
+/** Of combinations that show the same, the one with the fewest controls away from rest; `null` of none. */
+export function simplestOf(samples: readonly Sample[]): Sample | null {
+  return samples.reduce<Sample | null>(
+    (one, other) => (one && operatedCount(one) <= operatedCount(other) ? one : other),
+    null,
+  );
+}
+
+function operatedCount({ combination }: Sample): number {
   return combination.reduce((count, position) => count + (position === 0 ? 0 : 1), 0);
 }

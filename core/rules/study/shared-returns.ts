@@ -1,4 +1,4 @@
-import type { NetWire } from "../../netlist/index.ts";
+import type { NetTerminal, NetWire } from "../../netlist/index.ts";
 import type { Study } from "../rule.ts";
 import { consumersOf } from "./elements.ts";
 import { pathsOf, type Paths, type Step } from "./spread.ts";
@@ -8,6 +8,8 @@ export type Consumer = ReturnType<typeof consumersOf>[number];
 /** A wire that is the only way back of several consumers. */
 export interface SharedReturn {
   readonly wire: NetWire;
+  /** Its end on the consumers' side. */
+  readonly behind: NetTerminal;
   readonly serves: readonly Consumer[];
 }
 
@@ -27,16 +29,17 @@ function findShared(study: Study): SharedReturn[] {
   const { netlist, standing } = study;
   const search = searchReturns(netlist.nodeCount, pathsOf(netlist));
   const consumers = consumersOf(netlist);
-  return search.bridges.flatMap(({ wire, first, last }): SharedReturn[] => {
+  return search.bridges.flatMap(({ wire, behind, first, last }): SharedReturn[] => {
     if (standing.wires[wire.index]!.guard !== undefined) return [];
     const within = (node: number) => search.order[node]! >= first && search.order[node]! <= last;
     const serves = consumers.filter(({ a, b }) => within(a) !== within(b));
-    return new Set(serves.map(({ part }) => part)).size < 2 ? [] : [{ wire, serves }];
+    return new Set(serves.map(({ part }) => part)).size < 2 ? [] : [{ wire, behind, serves }];
   });
 }
 
 interface Bridge {
   readonly wire: NetWire;
+  readonly behind: NetTerminal;
   /** Everything behind it was met from `first` to `last` in the order of the search. */
   readonly first: number;
   readonly last: number;
@@ -109,7 +112,8 @@ class ReturnSearch implements Search {
     if (!parent) return;
     const { wire } = this.paths.steps[parent.node]![parent.next - 1]!;
     this.low[parent.node] = Math.min(this.low[parent.node]!, this.low[node]!);
-    if (wire && this.low[node] === this.order[node])
-      this.bridges.push({ wire, first: this.order[node]!, last: this.met });
+    if (!wire || this.low[node] !== this.order[node]) return;
+    const behind = wire.from.node === node ? wire.from : wire.to;
+    this.bridges.push({ wire, behind, first: this.order[node]!, last: this.met });
   }
 }

@@ -67,6 +67,14 @@ function findPaths(netlist: Netlist): Paths {
   return { steps, fixed, plus, minus, negatives };
 }
 
+/** Where feeding begins: the positive of every source, switched ones included, and of every converter's output. */
+export function startNodes(netlist: Netlist): readonly { readonly element: NetElement; readonly node: number }[] {
+  return netlist.elements.flatMap((element) => {
+    if (element.spec.type === "source") return [{ element, node: element.a }];
+    return element.spec.type === "converter" ? [{ element, node: element.outA }] : [];
+  });
+}
+
 /**
  * All nodes that metal at `start` could feed: over every contact and diode forward, not past a source's negative nor into the
  * metal of another source. `isBarred` shuts further steps.

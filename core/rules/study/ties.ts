@@ -17,15 +17,21 @@ const kept = new WeakMap<Solution, Ties>();
 export function tiesIn(netlist: Netlist, combination: Combination, solution: Solution): Ties {
   let ties = kept.get(solution);
   if (!ties) {
-    ties = tie(netlist, combination, solution, null);
+    ties = tie(netlist, combination, solution, {});
     kept.set(solution, ties);
   }
   return ties;
 }
 
-/** The same with one element taken out. */
-export function tiesWithout(netlist: Netlist, combination: Combination, solution: Solution, out: NetElement): Ties {
-  return tie(netlist, combination, solution, out);
+/** What is taken out: one element, some wires by number. */
+interface Without {
+  readonly element?: NetElement;
+  readonly wires?: ReadonlySet<number>;
+}
+
+/** The same with something taken out. */
+export function tiesWithout(netlist: Netlist, combination: Combination, solution: Solution, without: Without): Ties {
+  return tie(netlist, combination, solution, without);
 }
 
 /** Current can be pushed through it from a source, straight: one end leads to a positive, the other to a negative. */
@@ -34,9 +40,9 @@ export function isEnergised({ a, b }: NetElement, ties: Ties): boolean {
   return (ties.onPlus(a) && ties.onMinus(b)) || (ties.onPlus(b) && ties.onMinus(a));
 }
 
-function tie(netlist: Netlist, combination: Combination, solution: Solution, out: NetElement | null): Ties {
+function tie(netlist: Netlist, combination: Combination, solution: Solution, { element: out, wires }: Without): Ties {
   const sets = new NodeSets(netlist.nodeCount);
-  for (const wire of netlist.wires) sets.join(wire.from.node, wire.to.node);
+  for (const wire of netlist.wires) if (!wires?.has(wire.index)) sets.join(wire.from.node, wire.to.node);
   for (const element of netlist.elements) {
     if (element !== out && conducts(netlist, combination, solution, element)) sets.join(element.a, element.b);
   }
@@ -61,7 +67,8 @@ function tie(netlist: Netlist, combination: Combination, solution: Solution, out
   };
 }
 
-function conducts(netlist: Netlist, combination: Combination, solution: Solution, element: NetElement): boolean {
+/** Whether an element joins its two ends as a plain conductor in this combination; a diode does not count. */
+export function conducts(netlist: Netlist, combination: Combination, solution: Solution, element: NetElement): boolean {
   const { spec, branch, coil } = element;
   if (spec.type === "link") return true;
   if (spec.type === "protection") return spec.closed;
@@ -75,7 +82,7 @@ function conducts(netlist: Netlist, combination: Combination, solution: Solution
 function spreadThroughDiodes(
   netlist: Netlist,
   sets: NodeSets,
-  out: NetElement | null,
+  out: NetElement | undefined,
   plus: Uint8Array,
   minus: Uint8Array,
 ): void {

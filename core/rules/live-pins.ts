@@ -1,0 +1,74 @@
+import type { NetPart, NetTerminal } from "../netlist/index.ts";
+import { changedTo, factsOf, type PlugFacts } from "../parts/index.ts";
+import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
+import { isHotThroughLoads } from "./study/live.ts";
+import { amount, listOf, nameOf } from "./study/words.ts";
+
+export const livePins = defineRule({
+  id: "live-pins",
+  level: "fix",
+  about: "Unplugged, a half with pins stays live with everything at rest; sockets belong on the fed half.",
+  source: "A city's vehicle specification (live half female); each half is looked at with the other unplugged",
+  check: (study) =>
+    study.netlist.parts.flatMap((part) => {
+      const { plug } = factsOf(part.part);
+      return plug ? pinsOf(study, part, plug) : [];
+    }),
+  say(finding, study) {
+    const pins = listOf(study, finding.at.slice(1));
+    return finding.level
+      ? `Unplugged, ${pins} stays live; enter which half of ${nameOf(study, finding.at[0]!)} has the pins.`
+      : `Unplugged, ${pins} stays ${amount(finding, "volts", "V")} live with everything at rest: these are pins, and can touch metal.`;
+  },
+});
+
+/** The fed half as drawn is the first; where it has sockets the other has the pins. */
+function pinsOf(study: Study, part: NetPart, { fedSide, pairs }: PlugFacts): Finding[] {
+  const halves = [0, 1].map((half) =>
+    pairs.map((pair) => study.netlist.terminalAt.get(`${part.part.id}.${pair[half]}`)!),
+  );
+  const withPins = fedSide === null ? [0, 1] : fedSide === "pins" ? [0] : [1];
+  return withPins.flatMap((half): Finding[] => {
+    const live = liveWithout(study, halves[half]!, halves[1 - half]!);
+    const [first] = live;
+    if (!first) return [];
+    return [
+      {
+        ...(fedSide === null ? { level: "cant-check" } : {}),
+        at: [part.part.id, ...live.map(({ terminal }) => terminal.address)],
+        measure: { volts: first.volts },
+        remedies: half === 0 ? [socketsOnFedHalf(part)] : [capThem(live.map(({ terminal }) => terminal))],
+      },
+    ];
+  });
+}
+
+interface Live {
+  readonly terminal: NetTerminal;
+  readonly volts: number | null;
+}
+
+/** Contacts of one half that are hot at rest while the other half, with all its wires, is away. A cap somebody fitted counts. */
+function liveWithout(study: Study, half: readonly NetTerminal[], away: readonly NetTerminal[]): readonly Live[] {
+  const rest = study.situations[0]!;
+  const cut = away.flatMap(({ wires }) => wires);
+  const solution = study.solveWithout(cut, rest);
+  if (solution.status !== "ok") return [];
+  const isHot = isHotThroughLoads(study.netlist, rest.combination, solution, new Set(cut));
+  return half
+    .filter(({ node, part, terminal }) => isHot(node) && part.part.covers?.[terminal.name] !== "covered")
+    .map((terminal) => ({
+      terminal,
+      volts: solution.known[terminal.node] === 1 ? solution.nodeV[terminal.node]! : null,
+    }));
+}
+
+function socketsOnFedHalf(part: NetPart): Remedy {
+  const edits = [{ op: "set-props" as const, id: part.part.id, change: changedTo.socketsOnFedHalf }];
+  return { id: "sockets-on-fed-half", text: "Put the sockets on the fed half", edits };
+}
+
+function capThem(pins: readonly NetTerminal[]): Remedy {
+  const edits = pins.map(({ address }) => ({ op: "set-cover" as const, terminal: address, cover: "covered" as const }));
+  return { id: "cover-terminal", text: "Fit a cap that covers the pins when it is unplugged", edits };
+}

@@ -1,0 +1,43 @@
+import type { NetWire } from "../../netlist/index.ts";
+import type { SituationReading } from "../../readings/index.ts";
+import type { Study } from "../rule.ts";
+import type { Consumer } from "./shared-returns.ts";
+import { pathsOf } from "./spread.ts";
+
+/**
+ * Wires that feed a consumer and take its current back in a situation: the way that carries most from each of its ends, up to a
+ * source; or those of its return alone. Empty where it draws nothing.
+ */
+export function supplyWires(
+  study: Study,
+  use: Consumer,
+  { solution }: SituationReading,
+  side: "both" | "return",
+): readonly NetWire[] {
+  const drawn = use.branch < 0 ? 0 : solution.branchA[use.branch]!;
+  if (drawn === 0) return [];
+  const [feedEnd, returnEnd] = drawn > 0 ? [use.a, use.b] : [use.b, use.a];
+  const back = wiresFrom(study, returnEnd, solution.branchA);
+  return side === "return" ? back : [...wiresFrom(study, feedEnd, solution.branchA), ...back];
+}
+
+function wiresFrom({ netlist }: Study, end: number, branchA: Float64Array): NetWire[] {
+  const { steps } = pathsOf(netlist);
+  const ends = new Set(
+    netlist.elements.flatMap(({ spec, a, b, outA, outB }) =>
+      spec.type === "source" ? [a, b] : spec.type === "converter" ? [outA, outB] : [],
+    ),
+  );
+  const seen = new Set([end]);
+  const wires: NetWire[] = [];
+  for (let node = end; !ends.has(node);) {
+    const onward = steps[node]!.filter(({ to }) => !seen.has(to))
+      .map((step) => ({ step, amps: Math.abs(branchA[(step.wire ?? step.element)!.branch] ?? 0) }))
+      .toSorted((one, other) => other.amps - one.amps)[0];
+    if (!onward || onward.amps === 0) break;
+    if (onward.step.wire) wires.push(onward.step.wire);
+    node = onward.step.to;
+    seen.add(node);
+  }
+  return wires;
+}
