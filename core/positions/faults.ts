@@ -5,26 +5,20 @@ import type { Conduction } from "./conduction.ts";
 
 /**
  * Amps of a dead short from each node to battery negative, in the combination that gives most; -1 where no source drives one.
- * Sources stand at their rest volts; loads, coils, what a feed already serves, and converters are off.
- * `ways`: for each group the ways it can stand that matter. One group varies while the others stand as full as they can.
+ * Sources stand at their rest volts; loads, coils with what suppresses them, what a feed already serves, and converters are off.
+ * `cases`: how the groups can stand together, one way for each group.
  */
-export function faultCurrents(netlist: Netlist, ways: readonly (readonly Conduction[])[]): Float64Array {
+export function faultCurrents(netlist: Netlist, cases: readonly (readonly Conduction[])[]): Float64Array {
   const leftOut = new Uint8Array(netlist.circuit.branches.length);
   for (const { spec, branch } of netlist.elements) {
-    if (branch >= 0 && (spec.type === "load" || spec.type === "coil" || spec.type === "converter")) leftOut[branch] = 1;
+    const isOff = spec.type === "load" || spec.type === "coil" || spec.type === "converter";
+    if (branch >= 0 && (isOff || (spec.type === "diode" && spec.suppresses !== undefined))) leftOut[branch] = 1;
   }
-  const fullest = ways.map((group) =>
-    group.reduce<Conduction>((most, one) => (one.size > most.size ? one : most), new Set()),
-  );
   const worst = new Float64Array(netlist.nodeCount).fill(-1);
-  const look = (conductions: readonly Conduction[]) => {
+  for (const conductions of cases) {
     const amps = shortCurrents(netlist.circuit, faultState(netlist, conductions), leftOut);
     for (let node = 0; node < worst.length; node++) worst[node] = Math.max(worst[node]!, amps[node]!);
-  };
-  look(fullest);
-  ways.forEach((group, at) => {
-    for (const one of group) if (one !== fullest[at]) look(fullest.map((other, index) => (index === at ? one : other)));
-  });
+  }
   return worst;
 }
 

@@ -1,6 +1,7 @@
 import type { Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
 import { fullestConductions, type Conduction } from "./conduction.ts";
+import { faultCases } from "./fault-cases.ts";
 import { groupMap } from "./group-map.ts";
 import { groupsOf, type Group } from "./groups.ts";
 import { ALWAYS_HOT, COLD, type Heat } from "./heat.ts";
@@ -17,8 +18,8 @@ export interface LiveMap {
   readonly samples: readonly GroupSample[];
   readonly combinations: number;
   readonly unproved: readonly Unproved[];
-  /** For each group the ways it can stand that matter to a fault. */
-  readonly conductions: readonly (readonly Conduction[])[];
+  /** The ways the groups can stand together that matter to a fault, one way for each group. */
+  readonly faultCases: readonly (readonly Conduction[])[];
 }
 
 export function liveMap(netlist: Netlist): LiveMap {
@@ -28,7 +29,8 @@ export function liveMap(netlist: Netlist): LiveMap {
   const unproved: Unproved[] = [];
   const conductions: (readonly Conduction[])[] = [];
   let combinations = 0;
-  for (const group of groupsOf(netlist, rails)) {
+  const groups = groupsOf(netlist, rails);
+  for (const group of groups) {
     combinations += group.size;
     const tables = relayTables(netlist, group);
     conductions.push(fullestConductions(netlist, group, tables));
@@ -42,7 +44,7 @@ export function liveMap(netlist: Netlist): LiveMap {
     heatOfGroup(netlist, rails, group, tables, byClass);
   }
   const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
-  return { heat, samples, combinations, unproved, conductions };
+  return { heat, samples, combinations, unproved, faultCases: faultCases(rails, groups, conductions) };
 }
 
 function idsOf(netlist: Netlist, group: Group): string[] {

@@ -9,7 +9,7 @@ import type { Guard, Standing, TerminalStanding, WireStanding } from "./types.ts
 /** Everything that holds over every combination of the controls: what is hot, guarded, and how hard a short would be. */
 export function standingOf(netlist: Netlist): Standing {
   const map = liveMap(netlist);
-  const faults = faultCurrents(netlist, map.conductions);
+  const faults = faultCurrents(netlist, map.faultCases);
   const guards = guardsOf(netlist);
   const devices = devicesByName(netlist);
   return {

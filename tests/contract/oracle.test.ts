@@ -1,0 +1,107 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import type { Document } from "../../core/document/index.ts";
+import { buildNetlist } from "../../core/netlist/index.ts";
+import { standingOf } from "../../core/positions/index.ts";
+import { readSituations } from "../../core/readings/index.ts";
+import { addressesOf, randomCircuit } from "../laws/random-circuits.ts";
+import { drawingOf, type Setting } from "./oracle/drawing.ts";
+import { faultsOf } from "./oracle/fault.ts";
+import { guardsOf } from "./oracle/guard.ts";
+import { heatOf, isShorted, standsOf } from "./oracle/hot.ts";
+import { operatingPoint } from "./oracle/operating-point.ts";
+
+const RUNS = Number(process.env["RUNS"] ?? 150);
+
+/** Lines that say where two readings differ. */
+class Differences {
+  readonly lines: string[] = [];
+
+  say(what: string, got: unknown, wanted: unknown): void {
+    this.lines.push(`${what}: got ${JSON.stringify(got)}, the second reading says ${JSON.stringify(wanted)}`);
+  }
+
+  /** Equal within `part` of it, or both `null`. */
+  near(what: string, got: number | null, wanted: number | null, part = 1e-6): void {
+    const alike =
+      got === null || wanted === null
+        ? got === wanted
+        : Math.abs(got - wanted) <= part * Math.max(1, Math.abs(got), Math.abs(wanted));
+    if (!alike) this.say(what, got, wanted);
+  }
+}
+
+function readingDifferences(document: Document): string[] {
+  const drawing = drawingOf(document, addressesOf(document.parts));
+  const found = new Differences();
+  for (const situation of readSituations(buildNetlist(document))) {
+    const set: Setting = document.situations?.find(({ id }) => id === situation.id)?.set ?? {};
+    const point = operatingPoint(drawing, set);
+    if (point.unsure) continue;
+    if (situation.settled !== point.settled) found.say(situation.id, situation.solution.status, point.settled);
+    if (!situation.settled || !point.settled) continue;
+    for (const [terminal, volts] of point.volts) found.near(terminal, situation.terminals[terminal]!.volts, volts);
+    for (const [wire, amps] of point.wireA) found.near(wire, situation.wires[wire]!.amps, amps);
+    for (const [relay, pulledIn] of point.pulledIn) {
+      if (situation.parts[relay]!.pulledIn !== pulledIn) found.say(relay, !pulledIn, pulledIn);
+    }
+  }
+  return found.lines;
+}
+
+function standingDifferences(document: Document): string[] {
+  const drawing = drawingOf(document, addressesOf(document.parts));
+  const found = new Differences();
+  const standing = standingOf(buildNetlist(document));
+  const stands = standsOf(drawing);
+  // With a source shorted by some switch nobody asks what is hot besides, and closed contacts no longer only add to a fault.
+  if (stands && !stands.some((stand) => isShorted(drawing, stand))) {
+    const heat = heatOf(drawing, stands);
+    const faults = faultsOf(drawing, stands, heat);
+    drawing.terminals.forEach((terminal, at) => {
+      const got = standing.terminals[at]!;
+      const wanted = heat.get(terminal)!;
+      if (got.hot !== wanted.hot || got.via !== wanted.via)
+        found.say(terminal, { hot: got.hot, via: got.via, when: got.when }, wanted);
+      else if (faults) found.near(`${terminal} faultA`, got.faultA, faults.get(terminal)!, 1e-4);
+    });
+  }
+  const guards = guardsOf(drawing);
+  document.wires.forEach(({ id }, at) => {
+    const wanted = guards?.get(id);
+    if (!wanted) return;
+    const { guard, unguardedM } = standing.wires[at]!;
+    const same = guard && wanted.guard ? guard.ratingA === wanted.guard.ratingA : guard === wanted.guard;
+    if (!same) found.say(`${id} guard`, guard, wanted.guard);
+    else found.near(`${id} unguardedM`, unguardedM, wanted.unguardedM);
+  });
+  return found.lines;
+}
+
+/** Frames that only meet through loads: what one does then hangs on the other's controls, which no group of controls tells. */
+function hasLooseFrame({ parts }: Document): boolean {
+  return (
+    parts.some(({ props }) => props?.["chassisBondMilliohm"] === null) && parts.some(({ kind }) => kind === "converter")
+  );
+}
+
+describe("a second reading of the contract agrees on random circuits", () => {
+  test("volts, amps and relays", () => {
+    fc.assert(
+      fc.property(randomCircuit({ chains: { min: 1, max: 4 }, strays: 2, unknowns: false }), (document) => {
+        expect(readingDifferences(document)).toEqual([]);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+
+  test("hot metal, guards and fault currents", () => {
+    fc.assert(
+      fc.property(randomCircuit({ chains: { min: 1, max: 3 }, strays: 2, unknowns: false }), (document) => {
+        fc.pre(!hasLooseFrame(document));
+        expect(standingDifferences(document)).toEqual([]);
+      }),
+      { numRuns: RUNS },
+    );
+  });
+});
