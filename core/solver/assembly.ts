@@ -5,18 +5,16 @@
  * are open and sources that are absent stay in the graph with conductance 0, so flicking them changes values and never the
  * plan. Only a zero-ohm branch that comes or goes needs another assembly.
  */
-import type { Circuit } from "../circuit/index.ts";
+import type { BranchTable } from "./branch-table.ts";
 import { Clusters } from "./clusters.ts";
 import type { RigidLink } from "./clusters.ts";
 import { Elimination } from "./elimination.ts";
 import { planElimination } from "./ordering.ts";
 
 /** What every branch looks like to the linear solver: current a to b = g (va - vb) + h. */
-export interface LinearBranches {
+interface LinearBranches {
   readonly g: Float64Array;
   readonly h: Float64Array;
-  /** Volts of a rigid branch. */
-  readonly emf: Float64Array;
 }
 
 export class Assembly {
@@ -26,78 +24,91 @@ export class Assembly {
   readonly positionOf: Int32Array;
   /** Best reference node in the cluster at each position, or -1. */
   readonly zeroAt: Int32Array;
-  private readonly branches: Circuit["branches"];
+  private readonly table: BranchTable;
+  /** The slot each branch adds to, or -1 where both its ends are in one cluster; and which position owns it. */
   private readonly slotOf: Int32Array;
-  private readonly slotBranchStart: Int32Array;
-  private readonly slotBranches: Int32Array;
+  private readonly ownerOf: Int32Array;
+  /** Chains of the branches that share a slot, in ascending order: the first of each slot, the next of each branch. */
+  private readonly firstOnSlot: Int32Array;
+  private readonly nextOnSlot: Int32Array;
   private readonly positionV: Float64Array;
 
-  constructor(circuit: Circuit, links: readonly RigidLink[]) {
-    this.branches = circuit.branches;
-    this.clusters = new Clusters(circuit.nodeCount, links);
-    const { clusterOf, count } = this.clusters;
-    const ends: number[] = [];
-    for (const branch of circuit.branches) {
-      const a = clusterOf[branch.a]!;
-      const b = clusterOf[branch.b]!;
-      if (a !== b) ends.push(a, b);
+  constructor(table: BranchTable, references: readonly number[], links: readonly RigidLink[]) {
+    this.table = table;
+    const { count, a, b, nodeCount } = table;
+    this.clusters = new Clusters(nodeCount, links);
+    const { clusterOf } = this.clusters;
+    const ends = new Int32Array(2 * count);
+    let used = 0;
+    for (let i = 0; i < count; i++) {
+      const left = clusterOf[a[i]!]!;
+      const right = clusterOf[b[i]!]!;
+      if (left === right) continue;
+      ends[used++] = left;
+      ends[used++] = right;
     }
     const zeros = new Map<number, number>();
-    for (const node of circuit.references) if (!zeros.has(clusterOf[node]!)) zeros.set(clusterOf[node]!, node);
-    const plan = planElimination(count, Int32Array.from(ends), [...zeros.keys()].reverse());
+    for (const node of references) if (!zeros.has(clusterOf[node]!)) zeros.set(clusterOf[node]!, node);
+    const plan = planElimination(this.clusters.count, ends.subarray(0, used), [...zeros.keys()].reverse());
     this.elimination = new Elimination(plan);
-    this.positionOf = Int32Array.from(clusterOf, (cluster) => plan.positionOf[cluster]!);
-    this.zeroAt = new Int32Array(count).fill(-1);
+    this.positionOf = new Int32Array(nodeCount);
+    for (let node = 0; node < nodeCount; node++) this.positionOf[node] = plan.positionOf[clusterOf[node]!]!;
+    this.zeroAt = new Int32Array(plan.count).fill(-1);
     for (const [cluster, node] of zeros) this.zeroAt[plan.positionOf[cluster]!] = node;
-    this.positionV = new Float64Array(count);
-    this.slotOf = this.findSlots();
-    const slotCount = plan.slotTo.length;
-    this.slotBranchStart = new Int32Array(slotCount + 1);
-    for (const slot of this.slotOf) if (slot >= 0) this.slotBranchStart[slot + 1]!++;
-    for (let s = 0; s < slotCount; s++) this.slotBranchStart[s + 1]! += this.slotBranchStart[s]!;
-    this.slotBranches = new Int32Array(ends.length >> 1);
-    const fill = this.slotBranchStart.slice(0, slotCount);
-    this.slotOf.forEach((slot, branch) => {
-      if (slot >= 0) this.slotBranches[fill[slot]!++] = branch;
-    });
+    this.positionV = new Float64Array(plan.count);
+    this.slotOf = new Int32Array(count).fill(-1);
+    this.ownerOf = new Int32Array(count);
+    this.firstOnSlot = new Int32Array(plan.slotTo.length).fill(-1);
+    this.nextOnSlot = new Int32Array(count).fill(-1);
+    this.findSlots();
   }
 
-  private findSlots(): Int32Array {
-    return Int32Array.from(this.branches, ({ a, b }) => {
-      const left = this.positionOf[a]!;
-      const right = this.positionOf[b]!;
-      return left === right ? -1 : this.elimination.slotBetween(Math.min(left, right), Math.max(left, right));
-    });
+  private findSlots(): void {
+    const { a, b, count } = this.table;
+    for (let i = count - 1; i >= 0; i--) {
+      const left = this.positionOf[a[i]!]!;
+      const right = this.positionOf[b[i]!]!;
+      if (left === right) continue;
+      const owner = Math.min(left, right);
+      const slot = this.elimination.slotBetween(owner, Math.max(left, right));
+      this.slotOf[i] = slot;
+      this.ownerOf[i] = owner;
+      this.nextOnSlot[i] = this.firstOnSlot[slot]!;
+      this.firstOnSlot[slot] = i;
+    }
+  }
+
+  loadAll(values: LinearBranches): void {
+    for (let i = 0; i < this.slotOf.length; i++) {
+      if (this.slotOf[i]! >= 0 && this.firstOnSlot[this.slotOf[i]!] === i) this.load(i, values);
+    }
   }
 
   /** Takes over the present values of a branch (and of those beside it). */
-  load(branch: number, values: LinearBranches): void {
+  load(branch: number, { g, h }: LinearBranches): void {
     const slot = this.slotOf[branch]!;
     if (slot < 0) return;
-    const { a, b } = this.branches[branch]!;
-    const owner = Math.min(this.positionOf[a]!, this.positionOf[b]!);
+    const { a, b } = this.table;
     const { offset } = this.clusters;
-    let g = 0;
-    let h = 0;
-    for (let i = this.slotBranchStart[slot]!; i < this.slotBranchStart[slot + 1]!; i++) {
-      const beside = this.slotBranches[i]!;
-      const ends = this.branches[beside]!;
-      const conductance = values.g[beside]!;
-      const flow = values.h[beside]! + conductance * (offset[ends.a]! - offset[ends.b]!);
-      g += conductance;
-      h += this.positionOf[ends.a] === owner ? flow : -flow;
+    const owner = this.ownerOf[branch]!;
+    let slotG = 0;
+    let slotH = 0;
+    for (let i = this.firstOnSlot[slot]!; i >= 0; i = this.nextOnSlot[i]!) {
+      const flow = h[i]! + g[i]! * (offset[a[i]!]! - offset[b[i]!]!);
+      slotG += g[i]!;
+      slotH += this.positionOf[a[i]!] === owner ? flow : -flow;
     }
-    this.elimination.setEdge(slot, owner, g, h);
+    this.elimination.setEdge(slot, owner, slotG, slotH);
   }
 
   /** Solves with the values loaded so far; fills `nodeV`. */
   solve(nodeV: Float64Array): void {
-    const { elimination, positionV, zeroAt } = this;
+    const { elimination, positionV, positionOf, zeroAt } = this;
     const { offset } = this.clusters;
     elimination.eliminate();
     for (let k = 0; k < positionV.length; k++) positionV[k] = zeroAt[k]! >= 0 ? -offset[zeroAt[k]!]! : 0;
     elimination.solve(positionV);
-    for (let node = 0; node < nodeV.length; node++) nodeV[node] = positionV[this.positionOf[node]!]! + offset[node]!;
+    for (let node = 0; node < nodeV.length; node++) nodeV[node] = positionV[positionOf[node]!]! + offset[node]!;
   }
 
   /** Resistance (ohm) between two nodes as the network stands, sources replaced by their resistances. */

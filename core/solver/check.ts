@@ -1,96 +1,93 @@
 /** Refuses circuits and states that can't be: they are the caller's mistake, so RangeError with what was got and wanted. */
 import type { Branch, Circuit, State } from "../circuit/index.ts";
 
-function demand(isGood: boolean, what: string, got: unknown, wanted: string): void {
-  if (!isGood)
-    throw new RangeError(
-      `solver: ${what} is ${String(got)}; wanted ${wanted}. Check where the circuit is put together.`,
-    );
+/** Name, value and what was wanted of the first thing found wrong. */
+type Fault = readonly [what: string, got: unknown, wanted: string];
+
+function refuse([what, got, wanted]: Fault): never {
+  throw new RangeError(`solver: ${what} is ${String(got)}; wanted ${wanted}. Check where the circuit is put together.`);
 }
 
-function demandNumber(what: string, value: number, isGood: (value: number) => boolean, wanted: string): void {
-  demand(Number.isFinite(value) && isGood(value), what, value, wanted);
-}
+const isAtLeast0 = (value: number): boolean => Number.isFinite(value) && value >= 0;
+const isAbove0 = (value: number): boolean => Number.isFinite(value) && value > 0;
 
-const notNegative = (value: number): boolean => value >= 0;
-const positive = (value: number): boolean => value > 0;
-
-export function checkCircuit(circuit: Circuit): void {
-  const { nodeCount, branches, relays, references } = circuit;
-  demand(Number.isInteger(nodeCount) && nodeCount >= 0, "nodeCount", nodeCount, "a whole number, 0 or more");
-  const demandNode = (what: string, node: number): void =>
-    demand(Number.isInteger(node) && node >= 0 && node < nodeCount, what, node, `a node, 0 to ${nodeCount - 1}`);
-  branches.forEach((branch, index) => {
-    const what = `branch ${index} (${branch.type})`;
-    demandNode(`${what}: a`, branch.a);
-    demandNode(`${what}: b`, branch.b);
-    if (branch.type === "converter") {
-      demandNode(`${what}: outA`, branch.outA);
-      demandNode(`${what}: outB`, branch.outB);
-    }
-    checkValues(what, branch);
+export function checkCircuit({ nodeCount, branches, relays, references }: Circuit): void {
+  if (!Number.isInteger(nodeCount) || nodeCount < 0) refuse(["nodeCount", nodeCount, "a whole number, 0 or more"]);
+  for (let i = 0; i < branches.length; i++) {
+    const branch = branches[i]!;
+    const fault = endFault(branch, nodeCount) ?? valueFault(branch);
+    if (fault) refuse([`branch ${i} (${branch.type}): ${fault[0]}`, fault[1], fault[2]]);
+  }
+  references.forEach((node, i) => {
+    if (!isNode(node, nodeCount)) refuse([`references[${i}]`, node, nodeRange(nodeCount)]);
   });
-  references.forEach((node, i) => demandNode(`references[${i}]`, node));
-  relays.forEach((relay, i) => {
-    demand(
-      branches[relay.coil]?.type === "resistor",
-      `relays[${i}].coil`,
-      relay.coil,
-      "the index of a resistor branch",
-    );
-    for (const contact of [...relay.makes, ...relay.breaks]) {
-      demand(branches[contact]?.type === "contact", `relays[${i}]: contact`, contact, "the index of a contact branch");
+  relays.forEach(({ coil, makes, breaks, pullInV, dropOutV }, i) => {
+    const what = `relays[${i}]`;
+    if (branches[coil]?.type !== "resistor") refuse([`${what}.coil`, coil, "the index of a resistor branch"]);
+    for (const contact of [...makes, ...breaks]) {
+      if (branches[contact]?.type !== "contact") refuse([`${what}: contact`, contact, "the index of a contact branch"]);
     }
-    demandNumber(`relays[${i}].pullInV`, relay.pullInV, notNegative, "0 V or more");
-    demandNumber(`relays[${i}].dropOutV`, relay.dropOutV, notNegative, "0 V or more");
+    if (!isAtLeast0(pullInV)) refuse([`${what}.pullInV`, pullInV, "0 V or more"]);
+    if (!isAtLeast0(dropOutV)) refuse([`${what}.dropOutV`, dropOutV, "0 V or more"]);
   });
 }
 
-function checkValues(what: string, branch: Branch): void {
-  if ("ohm" in branch) demandNumber(`${what}: ohm`, branch.ohm, notNegative, "0 ohm or more");
+function isNode(node: number, nodeCount: number): boolean {
+  return Number.isInteger(node) && node >= 0 && node < nodeCount;
+}
+
+function nodeRange(nodeCount: number): string {
+  return `a node, 0 to ${nodeCount - 1}`;
+}
+
+function endFault(branch: Branch, nodeCount: number): Fault | null {
+  if (!isNode(branch.a, nodeCount)) return ["a", branch.a, nodeRange(nodeCount)];
+  if (!isNode(branch.b, nodeCount)) return ["b", branch.b, nodeRange(nodeCount)];
+  if (branch.type !== "converter") return null;
+  if (!isNode(branch.outA, nodeCount)) return ["outA", branch.outA, nodeRange(nodeCount)];
+  return isNode(branch.outB, nodeCount) ? null : ["outB", branch.outB, nodeRange(nodeCount)];
+}
+
+function valueFault(branch: Branch): Fault | null {
   switch (branch.type) {
     case "resistor":
     case "contact":
-      break;
+      return ohmFault(branch.ohm);
     case "source":
-      demandNumber(`${what}: volts`, branch.volts, () => true, "a number of volts");
-      break;
+      return Number.isFinite(branch.volts) ? ohmFault(branch.ohm) : ["volts", branch.volts, "a number of volts"];
     case "diode":
-      demandNumber(`${what}: forwardV`, branch.forwardV, notNegative, "0 V or more");
-      break;
+      return isAtLeast0(branch.forwardV) ? ohmFault(branch.ohm) : ["forwardV", branch.forwardV, "0 V or more"];
     case "filament":
-      demandNumber(`${what}: watts`, branch.watts, notNegative, "0 W or more");
-      demandNumber(`${what}: ratedV`, branch.ratedV, positive, "more than 0 V");
-      break;
+      return isAbove0(branch.ratedV) ? wattsFault(branch.watts) : ["ratedV", branch.ratedV, "more than 0 V"];
     case "power":
-      demandNumber(`${what}: watts`, branch.watts, notNegative, "0 W or more");
-      demandNumber(`${what}: minV`, branch.minV ?? 0, notNegative, "0 V or more, or null");
-      demandNumber(`${what}: maxV`, branch.maxV ?? 1, positive, "more than 0 V, or null");
-      break;
+      if (!isAtLeast0(branch.minV ?? 0)) return ["minV", branch.minV, "0 V or more, or null"];
+      return isAbove0(branch.maxV ?? 1) ? wattsFault(branch.watts) : ["maxV", branch.maxV, "more than 0 V, or null"];
     case "current":
-      demandNumber(`${what}: amps`, branch.amps, notNegative, "0 A or more");
-      break;
+      return isAtLeast0(branch.amps) ? null : ["amps", branch.amps, "0 A or more"];
     case "converter":
-      demandNumber(`${what}: volts`, branch.volts, notNegative, "0 V or more");
-      demandNumber(`${what}: efficiency`, branch.efficiency, positive, "more than 0");
-      break;
+      if (!isAtLeast0(branch.volts)) return ["volts", branch.volts, "0 V or more"];
+      return isAbove0(branch.efficiency) ? null : ["efficiency", branch.efficiency, "more than 0"];
     default:
-      branch satisfies never;
+      return branch satisfies never;
   }
 }
 
-export function checkState(circuit: Circuit, state: State): void {
-  const count = circuit.branches.length;
-  demand(state.closed.length === count, "state.closed.length", state.closed.length, `one entry a branch, ${count}`);
-  if (state.sourceV === null) return;
-  demand(
-    state.sourceV.length === count,
-    "state.sourceV.length",
-    state.sourceV.length,
-    `one entry a branch, ${count}, or null`,
-  );
-  circuit.branches.forEach((branch, index) => {
-    if (branch.type === "source")
-      demandNumber(`state.sourceV[${index}]`, state.sourceV![index]!, () => true, "a number of volts");
-  });
+function ohmFault(ohm: number): Fault | null {
+  return isAtLeast0(ohm) ? null : ["ohm", ohm, "0 ohm or more"];
+}
+
+function wattsFault(watts: number): Fault | null {
+  return isAtLeast0(watts) ? null : ["watts", watts, "0 W or more"];
+}
+
+export function checkState({ branches }: Circuit, { closed, sourceV }: State): void {
+  const wanted = `one entry a branch, ${branches.length}`;
+  if (closed.length !== branches.length) refuse(["state.closed.length", closed.length, wanted]);
+  if (sourceV === null) return;
+  if (sourceV.length !== branches.length) refuse(["state.sourceV.length", sourceV.length, `${wanted}, or null`]);
+  for (let i = 0; i < branches.length; i++) {
+    const volts = sourceV[i]!;
+    if (!Number.isFinite(volts) && branches[i]!.type === "source")
+      refuse([`state.sourceV[${i}]`, volts, "a number of volts"]);
+  }
 }

@@ -32,6 +32,11 @@ export class Clusters {
     this.links = links;
     this.offset = new Float64Array(nodeCount);
     this.clusterOf = new Int32Array(nodeCount).fill(-1);
+    if (links.length === 0) {
+      for (let node = 0; node < nodeCount; node++) this.clusterOf[node] = node;
+      this.count = nodeCount;
+      return;
+    }
     const at = linksAtNodes(links);
     const used = new Set<RigidLink>();
     let count = 0;

@@ -22,7 +22,7 @@ export const ROUNDING_A = 1e-13;
 
 /** Solves the model's linear stand-ins with every diode on its right line. */
 export function settleDiodes(model: Model): LinearOutcome {
-  const limit = 100 + 20 * model.diodes.length;
+  const limit = 100 + 20 * model.table.diodes.length;
   let fewest = Infinity;
   let patience = PATIENCE;
   for (let round = 0; round < limit; round++) {
@@ -43,9 +43,11 @@ export function settleDiodes(model: Model): LinearOutcome {
 }
 
 function wrongDiodes(model: Model): number[] {
-  if (model.diodes.length === 0) return [];
-  const rigidA = model.diodes.some((diode) => model.isRigid(diode)) ? model.rigidFlows(model.linearFlows()) : null;
-  return model.diodes.filter((diode) => {
+  if (model.table.diodes.length === 0) return [];
+  const rigidA = model.table.diodes.some((diode) => model.isRigid(diode))
+    ? model.rigidFlows(model.linearFlows())
+    : null;
+  return model.table.diodes.filter((diode) => {
     if (model.absent[diode]) return false;
     const { a, b } = model.circuit.branches[diode]!;
     const volts = model.volts(diode);

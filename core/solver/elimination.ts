@@ -64,7 +64,7 @@ export class Elimination {
     if (this.ownG[slot] === g && this.ownH[slot] === h) return;
     this.ownG[slot] = g;
     this.ownH[slot] = h;
-    for (let k = early; k >= 0 && !this.isDirty[k]; k = this.plan.parent[k]!) {
+    for (let k = early; k >= 0 && this.isDirty[k] === 0; k = this.plan.parent[k]!) {
       this.isDirty[k] = 1;
       this.dirty[this.dirtyCount++] = k;
     }
@@ -72,14 +72,18 @@ export class Elimination {
 
   /** Brings the elimination up to date with the edges set since the last time. */
   eliminate(): void {
-    const { count } = this.plan;
-    if (this.dirtyCount * 8 > count) {
-      for (let k = 0; k < count; k++) if (this.isDirty[k]) this.gather(k);
+    const { isDirty } = this;
+    const path = this.dirty.subarray(0, this.dirtyCount);
+    if (this.dirtyCount * 8 > isDirty.length) {
+      for (let k = 0; k < isDirty.length; k++) if (isDirty[k] === 1) this.gather(k);
+      isDirty.fill(0);
     } else {
-      const path = this.dirty.subarray(0, this.dirtyCount).sort();
-      for (let i = 0; i < path.length; i++) this.gather(path[i]!);
+      path.sort();
+      for (let i = 0; i < path.length; i++) {
+        this.gather(path[i]!);
+        isDirty[path[i]!] = 0;
+      }
     }
-    this.isDirty.fill(0);
     this.dirtyCount = 0;
   }
 

@@ -66,11 +66,12 @@ function relayPositions(solver: Solver, circuit: Circuit, state: State): Uint8Ar
   return status === "ok" ? pulledIn : null;
 }
 
-function applyState(model: Model, state: State): void {
-  model.circuit.branches.forEach((branch, index) => {
-    if (branch.type === "source") {
-      model.setEmf(index, state.sourceV === null ? branch.volts : state.sourceV[index]!);
-      model.set(index, state.closed[index] === 1);
-    } else if (branch.type === "contact") model.set(index, state.closed[index] === 1);
-  });
+function applyState(model: Model, { closed, sourceV }: State): void {
+  const { sources, contacts, branches } = model.table;
+  for (const index of contacts) model.set(index, closed[index] === 1);
+  for (const index of sources) {
+    const branch = branches[index]!;
+    if (branch.type === "source") model.setEmf(index, sourceV === null ? branch.volts : sourceV[index]!);
+    model.set(index, closed[index] === 1);
+  }
 }

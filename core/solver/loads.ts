@@ -44,7 +44,7 @@ export function settleLoads(model: Model, draws: Draws): LoadOutcome {
 
 /** Branches whose current hangs on their volts: loads that are on, and converters that have something to supply. */
 function drawing(model: Model, { inputW }: Draws): number[] {
-  const branches = [...model.loads, ...model.converters.filter((index) => inputW[index]! > 0)];
+  const branches = [...model.table.loads, ...model.table.converters.filter((index) => inputW[index]! > 0)];
   return branches.filter((index) => model.on[index]);
 }
 
@@ -140,7 +140,7 @@ function nextVolts(model: Model, index: number, from: number, volts: number): nu
 
 /** Brings converters' input watts into line with what their outputs deliver now; tells whether any had to change. */
 function convertersChanged(model: Model, { inputW }: Draws): boolean {
-  const running = model.converters.filter((index) => model.on[index]);
+  const running = model.table.converters.filter((index) => model.on[index]);
   if (running.length === 0) return false;
   const flows = model.rigidFlows(model.linearFlows())!;
   let changed = false;

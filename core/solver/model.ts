@@ -3,8 +3,9 @@
  * present, which diodes conduct, which loads draw, and every branch's linear stand-in. All other files of the solver
  * change this and ask it for volts; it keeps an assembly for every set of zero-ohm branches met so far.
  */
-import type { Branch, Circuit } from "../circuit/index.ts";
+import type { Circuit } from "../circuit/index.ts";
 import { Assembly } from "./assembly.ts";
+import { BranchTable, KIND } from "./branch-table.ts";
 import type { RigidLink } from "./clusters.ts";
 import { RigidFlows } from "./rigid-flows.ts";
 
@@ -21,19 +22,17 @@ interface Frame {
 
 export class Model {
   readonly circuit: Circuit;
+  readonly table: BranchTable;
   /** 1: contact closed, source or converter output present, diode conducting, load drawing; always 1 for a resistor. */
   readonly on: Uint8Array;
   /** Volts of each source, diode (forward) and converter output as they are now; 0 for every other branch. */
   readonly emf: Float64Array;
   /** 1: taken out of the circuit altogether, ties included. */
   readonly absent: Uint8Array;
+  /** The linear stand-in of each branch: current a to b = g (va - vb) + h. */
   readonly g: Float64Array;
   readonly h: Float64Array;
   readonly nodeV: Float64Array;
-  readonly diodes: readonly number[];
-  readonly loads: readonly number[];
-  readonly converters: readonly number[];
-  private readonly zeroOhm: readonly number[];
   private readonly frames = new Map<string, Frame>();
   private frame: Frame | null = null;
   private frameIsStale = true;
@@ -42,42 +41,43 @@ export class Model {
 
   constructor(circuit: Circuit) {
     this.circuit = circuit;
-    const { branches } = circuit;
-    this.on = new Uint8Array(branches.length);
-    this.emf = Float64Array.from(branches, emfOf);
-    this.absent = new Uint8Array(branches.length);
-    this.g = new Float64Array(branches.length);
-    this.h = new Float64Array(branches.length);
+    const table = new BranchTable(circuit);
+    this.table = table;
+    this.on = new Uint8Array(table.count);
+    this.emf = new Float64Array(table.count);
+    this.absent = new Uint8Array(table.count);
+    this.g = new Float64Array(table.count);
+    this.h = new Float64Array(table.count);
     this.nodeV = new Float64Array(circuit.nodeCount);
-    const which = (test: (branch: Branch) => boolean): number[] =>
-      branches.flatMap((branch, index) => (test(branch) ? [index] : []));
-    this.diodes = which((branch) => branch.type === "diode");
-    this.loads = which(({ type }) => type === "power" || type === "current" || type === "filament");
-    this.converters = which((branch) => branch.type === "converter");
-    this.zeroOhm = which(isZeroOhm);
-    branches.forEach((branch, index) => this.set(index, branch.type === "resistor"));
+    for (let index = 0; index < table.count; index++) {
+      const branch = circuit.branches[index]!;
+      if (branch.type === "source" || branch.type === "converter") this.emf[index] = branch.volts;
+      else if (branch.type === "diode") this.emf[index] = branch.forwardV;
+      this.set(index, branch.type === "resistor");
+    }
   }
 
   /** Switches a resistor, contact, source, diode or converter output; loads have their draw set by `setDraw` as well. */
   set(index: number, on: boolean): void {
-    if (this.absent[index]) return;
-    const branch = this.circuit.branches[index]!;
-    if (isZeroOhm(branch) && this.on[index] !== Number(on)) this.frameIsStale = true;
-    this.on[index] = Number(on);
-    if (branch.type === "diode" && !on) this.setDraw(index, TIE_S, 0);
-    else if ("ohm" in branch) {
-      const g = on && branch.ohm > 0 ? 1 / branch.ohm : 0;
+    if (this.absent[index] === 1) return;
+    const { kind, ohm, isZeroOhm } = this.table;
+    const value = on ? 1 : 0;
+    if (isZeroOhm[index] === 1 && this.on[index] !== value) this.frameIsStale = true;
+    this.on[index] = value;
+    if (kind[index] === KIND.diode && !on) this.setDraw(index, TIE_S, 0);
+    else if (kind[index]! <= KIND.diode) {
+      const g = on && ohm[index]! > 0 ? 1 / ohm[index]! : 0;
       this.setDraw(index, g, g === 0 ? 0 : -g * this.emf[index]!);
     }
   }
 
   /** Takes a branch out of the circuit, or puts it back as it was made: a resistor in, all else off. */
   setAbsent(index: number, absent: boolean): void {
-    if (this.absent[index] === Number(absent)) return;
+    if ((this.absent[index] === 1) === absent) return;
     this.absent[index] = 0;
-    this.set(index, !absent && this.circuit.branches[index]!.type === "resistor");
+    this.set(index, !absent && this.table.kind[index] === KIND.resistor);
     if (absent) this.setDraw(index, 0, 0);
-    this.absent[index] = Number(absent);
+    this.absent[index] = absent ? 1 : 0;
   }
 
   /** Sets a branch's stand-in: current a to b = g (va - vb) + h. */
@@ -91,13 +91,12 @@ export class Model {
   setEmf(index: number, volts: number): void {
     if (this.emf[index] === volts) return;
     this.emf[index] = volts;
-    this.emfChanged = true;
-    if (this.on[index]) this.set(index, true);
+    if (this.table.isZeroOhm[index] === 1) this.emfChanged = true;
+    if (this.on[index] === 1) this.set(index, true);
   }
 
   volts(index: number): number {
-    const { a, b } = this.circuit.branches[index]!;
-    return this.nodeV[a]! - this.nodeV[b]!;
+    return this.nodeV[this.table.a[index]!]! - this.nodeV[this.table.b[index]!]!;
   }
 
   /** Solves the linear stand-ins into `nodeV`. Gives the branches of ideal sources that disagree, or `null`. */
@@ -113,7 +112,7 @@ export class Model {
       const conflict = assembly.clusters.setVolts(this.emf);
       this.emfChanged = conflict !== null;
       if (conflict) return conflict;
-      for (let index = 0; index < this.g.length; index++) assembly.load(index, this);
+      assembly.loadAll(this);
     } else for (const index of this.changed) assembly.load(index, this);
     this.changed.length = 0;
     assembly.solve(this.nodeV);
@@ -124,6 +123,11 @@ export class Model {
     return this.frame!.assembly;
   }
 
+  /** Whether the branch holds its ends (of a converter: of its output) together rigidly at present. */
+  isRigid(index: number): boolean {
+    return this.table.isZeroOhm[index] === 1 && this.on[index] === 1;
+  }
+
   /**
    * Amps a to b of every zero-ohm branch (of a converter: outA to outB through its output), 0 for all others, or `null` when there
    * are none. `flowA` gives the amps a to b of all other branches (of a converter: its input).
@@ -131,65 +135,44 @@ export class Model {
   rigidFlows(flowA: Float64Array): Float64Array | null {
     const { flows } = this.frame!;
     if (!flows) return null;
-    const taken = new Float64Array(this.circuit.nodeCount);
-    this.circuit.branches.forEach((branch, index) => {
-      if (branch.type !== "converter" && this.isRigid(index)) return;
-      taken[branch.a]! += flowA[index]!;
-      taken[branch.b]! -= flowA[index]!;
-    });
-    const rigidA = new Float64Array(flowA.length);
+    const { a, b, kind, count, nodeCount } = this.table;
+    const taken = new Float64Array(nodeCount);
+    for (let i = 0; i < count; i++) {
+      if (this.isRigid(i) && kind[i] !== KIND.converter) continue;
+      taken[a[i]!]! += flowA[i]!;
+      taken[b[i]!]! -= flowA[i]!;
+    }
+    const rigidA = new Float64Array(count);
     flows.fill(taken, rigidA);
     return rigidA;
   }
 
   /** Amps a to b of every branch by its linear stand-in. */
   linearFlows(): Float64Array {
-    return Float64Array.from(this.circuit.branches, (_, index) => this.g[index]! * this.volts(index) + this.h[index]!);
-  }
-
-  isRigid(index: number): boolean {
-    return this.on[index] === 1 && isZeroOhm(this.circuit.branches[index]!);
+    const flowA = new Float64Array(this.table.count);
+    for (let i = 0; i < flowA.length; i++) flowA[i] = this.g[i]! * this.volts(i) + this.h[i]!;
+    return flowA;
   }
 
   private findFrame(): Frame {
-    const key = this.zeroOhm.map((index) => this.on[index]).join("");
+    let key = "";
+    for (const index of this.table.zeroOhm) key += this.on[index] === 1 ? "1" : "0";
     const known = this.frames.get(key);
     if (known) return known;
-    const links: RigidLink[] = [];
-    for (const index of this.zeroOhm) {
-      if (!this.on[index]) continue;
-      const branch = this.circuit.branches[index]!;
-      const ends = branch.type === "converter" ? { a: branch.outA, b: branch.outB } : { a: branch.a, b: branch.b };
-      links.push({ branch: index, ...ends });
-    }
+    const links = this.table.zeroOhm.filter((index) => this.on[index] === 1).map((index) => this.linkOf(index));
     const frame = {
-      assembly: new Assembly(this.circuit, links),
+      assembly: new Assembly(this.table, this.circuit.references, links),
       flows: links.length > 0 ? new RigidFlows(links) : null,
     };
     if (this.frames.size >= KEPT) this.frames.clear();
     this.frames.set(key, frame);
     return frame;
   }
-}
 
-function emfOf(branch: Branch): number {
-  switch (branch.type) {
-    case "source":
-    case "converter":
-      return branch.volts;
-    case "diode":
-      return branch.forwardV;
-    case "resistor":
-    case "contact":
-    case "filament":
-    case "power":
-    case "current":
-      return 0;
-    default:
-      return branch satisfies never;
+  private linkOf(index: number): RigidLink {
+    const branch = this.circuit.branches[index]!;
+    return branch.type === "converter"
+      ? { branch: index, a: branch.outA, b: branch.outB }
+      : { branch: index, a: branch.a, b: branch.b };
   }
-}
-
-function isZeroOhm(branch: Branch): boolean {
-  return branch.type === "converter" || ("ohm" in branch && branch.ohm === 0);
 }

@@ -23,15 +23,15 @@ const SLACK = 1e-12;
 /** Settles the model. On "ok" its volts, lines and `on` are the operating point; `inputW` is filled with converters' input watts. */
 export function settlePoint(model: Model, inputW: Float64Array): LinearOutcome {
   const draws: Draws = { openV: new Float64Array(model.on.length), inputW };
-  for (const index of model.loads) model.on[index] = canDraw(model.circuit.branches[index]!) ? 1 : 0;
-  for (const index of model.converters) model.set(index, true);
+  for (const index of model.table.loads) model.on[index] = canDraw(model.circuit.branches[index]!) ? 1 : 0;
+  for (const index of model.table.converters) model.set(index, true);
   for (;;) {
     inputW.fill(0);
-    for (const index of model.diodes) model.set(index, false);
+    for (const index of model.table.diodes) model.set(index, false);
     const opened = openCircuit(model, draws);
     if (opened.status !== "ok") return opened;
-    const conducting = model.diodes.filter((index) => model.on[index]);
-    for (const index of model.loads) if (isHopeless(model, index)) model.on[index] = 0;
+    const conducting = model.table.diodes.filter((index) => model.on[index]);
+    for (const index of model.table.loads) if (isHopeless(model, index)) model.on[index] = 0;
     const outcome = dropOut(model, draws, conducting);
     if (outcome !== "reopen") return outcome;
   }
@@ -44,7 +44,7 @@ function dropOut(model: Model, draws: Draws, conducting: readonly number[]): Lin
     if (outcome.status === "contradictory" || outcome.status === "no-convergence") return outcome;
     let out: readonly number[];
     if (outcome.status === "ok") {
-      out = worstOf(model.loads.concat(model.converters), (index) =>
+      out = worstOf(model.table.loads.concat(model.table.converters), (index) =>
         model.on[index] ? violation(model, draws, index) : 0,
       );
       if (out.length === 0) return outcome;
@@ -55,7 +55,7 @@ function dropOut(model: Model, draws: Draws, conducting: readonly number[]): Lin
     }
     let lostConverter = false;
     for (const index of out) {
-      if (model.converters.includes(index)) {
+      if (model.table.converters.includes(index)) {
         model.set(index, false);
         lostConverter = true;
       } else model.on[index] = 0;
@@ -72,12 +72,12 @@ function canDraw(branch: Branch): boolean {
 
 /** Stands every load still on at its open-circuit line. */
 function layLoadsOpen(model: Model): void {
-  for (const index of model.loads) {
+  for (const index of model.table.loads) {
     const branch = model.circuit.branches[index]!;
     const line = branch.type === "filament" && model.on[index] ? filamentAtRating(branch) : TIE;
     model.setDraw(index, line.g, line.h);
   }
-  for (const index of model.converters) model.setDraw(index, TIE.g, TIE.h);
+  for (const index of model.table.converters) model.setDraw(index, TIE.g, TIE.h);
 }
 
 /** Solves with nothing drawing; converters whose input then has no volts go off, each time afresh. */
@@ -86,17 +86,17 @@ function openCircuit(model: Model, draws: Draws): LinearOutcome {
   for (;;) {
     const outcome = settleDiodes(model);
     if (outcome.status !== "ok") return outcome;
-    const dead = model.converters.filter((index) => model.on[index] && model.volts(index) < FROM_V * (1 - SLACK));
+    const dead = model.table.converters.filter((index) => model.on[index] && model.volts(index) < FROM_V * (1 - SLACK));
     if (dead.length === 0) break;
     for (const index of dead) model.set(index, false);
   }
-  for (const index of [...model.loads, ...model.converters]) draws.openV[index] = model.volts(index);
+  for (const index of [...model.table.loads, ...model.table.converters]) draws.openV[index] = model.volts(index);
   return { status: "ok" };
 }
 
 function reopen(model: Model, conducting: readonly number[]): void {
   layLoadsOpen(model);
-  for (const index of model.diodes) model.set(index, conducting.includes(index));
+  for (const index of model.table.diodes) model.set(index, conducting.includes(index));
 }
 
 /** No volts at all, or reversed: such a load draws nothing whatever else drops out. */
@@ -143,7 +143,7 @@ function below(volts: number, limitV: number): number {
  */
 function unsupplied(model: Model, draws: Draws): readonly number[] {
   if (model.solveLinear() !== null) return [];
-  const asking = [...model.loads, ...model.converters].filter(
+  const asking = [...model.table.loads, ...model.table.converters].filter(
     (index) => model.on[index] && wattsOf(model, draws, index) > 0,
   );
   const share = new Map<number, number>();

@@ -15,17 +15,18 @@ export class RigidFlows {
   private readonly elimination: Elimination;
   private readonly inflow: Float64Array;
 
-  constructor(links: readonly RigidLink[]) {
+  constructor(all: readonly RigidLink[]) {
+    const links = all.filter((link) => link.a !== link.b);
     this.links = links;
     const numberOf = new Map<number, number>();
     const numbered = (node: number): number => {
       if (!numberOf.has(node)) numberOf.set(node, numberOf.size);
       return numberOf.get(node)!;
     };
-    const ends = links.filter((link) => link.a !== link.b).flatMap((link) => [numbered(link.a), numbered(link.b)]);
+    const ends = links.flatMap((link) => [numbered(link.a), numbered(link.b)]);
     const plan = planElimination(numberOf.size, Int32Array.from(ends), []);
     this.elimination = new Elimination(plan);
-    const positionOf = (node: number): number => plan.positionOf[numberOf.get(node) ?? 0] ?? 0;
+    const positionOf = (node: number): number => plan.positionOf[numberOf.get(node)!]!;
     this.linkA = Int32Array.from(links, (link) => positionOf(link.a));
     this.linkB = Int32Array.from(links, (link) => positionOf(link.b));
     this.nodes = new Int32Array(plan.count);
@@ -35,7 +36,6 @@ export class RigidFlows {
     links.forEach((_, i) => {
       const early = Math.min(this.linkA[i]!, this.linkB[i]!);
       const late = Math.max(this.linkA[i]!, this.linkB[i]!);
-      if (early === late) return;
       const slot = this.elimination.slotBetween(early, late);
       beside.set(slot, (beside.get(slot) ?? 0) + 1);
       this.elimination.setEdge(slot, early, beside.get(slot)!, 0);

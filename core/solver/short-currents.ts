@@ -42,10 +42,10 @@ interface Group {
 export function shortCurrents(model: Model): Float64Array {
   const { nodeCount } = model.circuit;
   const amps = new Float64Array(nodeCount).fill(NO_SHORT_A);
-  for (const diode of model.diodes) model.set(diode, false);
+  for (const diode of model.table.diodes) model.set(diode, false);
   if (settleDiodes(model).status !== "ok") return amps;
   const turns = new Int32Array(nodeCount);
-  const atRest = new Set(model.diodes.filter((diode) => model.on[diode]));
+  const atRest = new Set(model.table.diodes.filter((diode) => model.on[diode]));
   let groups: Group[] = [{ conducting: atRest, nodes: Array.from({ length: nodeCount }, (_, node) => node) }];
   while (groups.length > 0) {
     const next = new Map<string, Group>();
@@ -81,12 +81,12 @@ function shortGroup(
   { conducting, nodes }: Group,
   amps: Float64Array,
 ): { node: number; wrong: number[] }[] {
-  for (const diode of model.diodes) model.set(diode, conducting.has(diode));
+  for (const diode of model.table.diodes) model.set(diode, conducting.has(diode));
   if (model.solveLinear() !== null) return [];
   const { elimination, positionOf, zeroAt } = model.assembly;
   const ohmAt = elimination.resistanceToZero();
   const ends = elimination.networkEnds();
-  const diodes = model.diodes.filter((diode) => !model.absent[diode]);
+  const diodes = model.table.diodes.filter((diode) => !model.absent[diode]);
   const responses = diodes.map((diode) => responseTo(model, diode));
   const moved: { node: number; wrong: number[] }[] = [];
   for (const node of nodes) {
