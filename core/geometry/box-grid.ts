@@ -4,6 +4,9 @@ import type { Box } from "./stroke.ts";
 export class BoxGrid {
   private readonly cells = new Map<number, number[]>();
   private readonly cellSize: number;
+  /** The last question each box was found for, so that none is told twice. */
+  private readonly foundIn: number[] = [];
+  private question = 0;
 
   /** `cellSize` in grid steps: about the size of the boxes put in. */
   constructor(cellSize: number) {
@@ -27,15 +30,18 @@ export class BoxGrid {
     });
   }
 
-  /** Numbers of all boxes in the cells that `box` covers, each once, in rising order; some may lie just outside it. */
+  /** Numbers of all boxes in the cells that `box` covers, each once; some may lie just outside it. */
   near(box: Box): number[] {
     const found: number[] = [];
+    const question = ++this.question;
     this.eachCell(box, (key) => {
-      const cell = this.cells.get(key);
-      if (cell !== undefined) found.push(...cell);
+      for (const index of this.cells.get(key) ?? []) {
+        if (this.foundIn[index] === question) continue;
+        this.foundIn[index] = question;
+        found.push(index);
+      }
     });
-    found.sort((a, b) => a - b);
-    return found.filter((index, i) => i === 0 || index !== found[i - 1]);
+    return found;
   }
 
   private eachCell(box: Box, visit: (key: number) => void): void {

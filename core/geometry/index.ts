@@ -4,3 +4,4 @@ export * from "./turning.ts";
 export * from "./segment.ts";
 export * from "./route-wire.ts";
 export * from "./box-grid.ts";
+export * from "./nearby.ts";

@@ -114,7 +114,7 @@ function routeLeg(leg: Leg): readonly Point[] {
   let best: readonly Point[] = [];
   let bestCost = Infinity;
   for (const route of routesOf(leg, start, end)) {
-    const cost = costOf(route, leg);
+    const cost = costOf(route, leg, bestCost);
     if (cost < bestCost) [best, bestCost] = [route, cost];
   }
   if (bestCost < ENTER_COST + inevitableCost(leg)) return best;
@@ -127,7 +127,7 @@ function routeLeg(leg: Leg): readonly Point[] {
   );
   if (around === null) return best;
   const detour = straightened([leg.from, ...around, leg.to]);
-  return costOf(detour, leg) < bestCost ? detour : best;
+  return costOf(detour, leg, bestCost) < bestCost ? detour : best;
 }
 
 /** Ways to try: straight to the other end first, then with a step out of each terminal. */
@@ -184,19 +184,29 @@ function remainder(value: number, by: number): number {
   return ((whole % by) + by) % by;
 }
 
-function costOf(route: readonly Point[], leg: Leg): number {
-  let cost = routeLength(route) + CORNER_COST * (route.length - 2);
+/** What a route costs; infinity as soon as it is sure not to come in under `bound`. */
+function costOf(route: readonly Point[], leg: Leg, bound: number): number {
+  let cost = routeLength(route) + CORNER_COST * (route.length - 2) + turnCost(route, leg);
+  if (cost >= bound) return Infinity;
+  for (let i = 1; i < route.length; i++) {
+    for (const box of leg.boxes) if (segmentEnters(route[i - 1]!, route[i]!, box)) cost += ENTER_COST;
+    if (cost >= bound) return Infinity;
+  }
+  const overlap = overlapOf(route, leg.laid);
+  if (overlap > 0) cost += OVERLAP_AT_ALL_COST + OVERLAP_COST * overlap;
+  return cost;
+}
+
+function turnCost(route: readonly Point[], leg: Leg): number {
+  let cost = 0;
   const first = sideOf(route[0]!, route[1]);
   if (leg.exit !== null && first !== leg.exit) cost += BACK_COST;
   if (leg.heading !== null && first === oppositeSide(leg.heading)) cost += BACK_COST;
   if (leg.heading !== null && first !== leg.heading) cost += CORNER_COST;
   if (leg.entry !== null && sideOf(route.at(-1)!, route.at(-2)) !== leg.entry) cost += BACK_COST;
-  for (let i = 1; i < route.length; i++) {
-    if (i > 1 && turnsBack(route[i - 2]!, route[i - 1]!, route[i]!)) cost += BACK_COST;
-    for (const box of leg.boxes) if (segmentEnters(route[i - 1]!, route[i]!, box)) cost += ENTER_COST;
+  for (let i = 2; i < route.length; i++) {
+    if (turnsBack(route[i - 2]!, route[i - 1]!, route[i]!)) cost += BACK_COST;
   }
-  const overlap = overlapOf(route, leg.laid);
-  if (overlap > 0) cost += OVERLAP_AT_ALL_COST + OVERLAP_COST * overlap;
   return cost;
 }
 

@@ -1,5 +1,5 @@
 import type { Document, Part } from "../document/index.ts";
-import { standBox, standPoint, standSide, standStroke, type Stance } from "../geometry/index.ts";
+import { unionBox, standBox, standPoint, standSide, standStroke, type Stance } from "../geometry/index.ts";
 import { kindOf, settingsOf, type PartKind, type Pose } from "../parts/index.ts";
 import { extentOf } from "./extent-of.ts";
 import { partLettering } from "./part-lettering.ts";
@@ -43,7 +43,8 @@ function drawAtRest(part: Part, nominalV: NominalV): PartPicture {
   const caption = kind.caption(settings, { nominalV, seriesUpper: false });
   const lettering = partLettering({ part, caption, box, terminals, strokes });
   const room = [box, ...lettering.filter(({ role }) => role === "name" || role === "caption").map(extentOf)];
-  const picture: PartPicture = { id: part.id, strokes, box, room, lettering, terminals };
+  const extent = lettering.map(extentOf).reduce(unionBox, box);
+  const picture: PartPicture = { id: part.id, strokes, box, room, extent, lettering, terminals };
   standing.set(part, { nominalV, picture });
   return picture;
 }

@@ -1,14 +1,13 @@
-import { type Document, type Wire } from "../document/index.ts";
-import { type Box, type Point, unionBox } from "../geometry/index.ts";
+import { type Document, splitAddress, type Wire } from "../document/index.ts";
+import { type Box, type Point } from "../geometry/index.ts";
 import type { Pose } from "../parts/index.ts";
 import { nominalVOf, partPicture } from "./part-picture.ts";
-import type { PartPicture, Picture } from "./types.ts";
-import { extentOf } from "./extent-of.ts";
-import { type WireWork, workWires } from "./wire-pictures.ts";
+import type { PartPicture, Picture, WirePicture } from "./types.ts";
+import { type WireWorks, workWires } from "./wire-pictures.ts";
 
 /** What a picture was worked out from, kept beside it so that the next one need only do what changed. */
 interface Work {
-  readonly wires: ReadonlyMap<string, WireWork>;
+  readonly wires: WireWorks;
   readonly parts: ReadonlyMap<string, PartPicture>;
 }
 
@@ -29,8 +28,8 @@ export function pictureOf(document: Document, poses?: ReadonlyMap<string, Pose>,
   const before = previous === undefined ? undefined : workOf.get(previous);
   const changed = changedBoxes(before?.parts ?? new Map(), partAt);
   const works = workWires(document.wires, partAt, before?.wires ?? new Map(), changed);
-  const wires = [...works.values()].map((work) => work.picture);
-  const picture = { parts, wires, joints: jointsOf(document.wires, works), box: boxOfDrawing(parts, works) };
+  const wires = Array.from(works.values(), (work) => work.picture);
+  const picture = { parts, wires, joints: jointsOf(document.wires, partAt), box: boxOfDrawing(parts, wires) };
   workOf.set(picture, { wires: works, parts: partAt });
   return picture;
 }
@@ -48,28 +47,42 @@ function changedBoxes(before: ReadonlyMap<string, PartPicture>, after: ReadonlyM
   return boxes;
 }
 
-/** A dot wherever two or more wires share a terminal. */
-function jointsOf(wires: readonly Wire[], works: ReadonlyMap<string, WireWork>): Point[] {
-  const seen = new Map<string, { at: Point; count: number }>();
-  for (const { id } of wires) {
-    const work = works.get(id);
-    if (work === undefined) continue;
-    for (const end of [work.from, work.to]) {
-      const there = seen.get(end.address);
-      if (there === undefined) seen.set(end.address, { at: end.at, count: 1 });
-      else there.count++;
-    }
-  }
-  return [...seen.values()].filter(({ count }) => count > 1).map(({ at }) => at);
+interface SharedTerminal {
+  readonly part: string;
+  readonly address: string;
 }
 
-function boxOfDrawing(parts: readonly PartPicture[], works: ReadonlyMap<string, WireWork>): Box {
-  let box: Box | null = null;
-  const add = (each: Box) => (box = box === null ? each : unionBox(box, each));
-  for (const part of parts) {
-    add(part.box);
-    for (const lettering of part.lettering) add(extentOf(lettering));
-  }
-  for (const work of works.values()) add(work.extent);
-  return box ?? { left: 0, top: 0, right: 0, bottom: 0 };
+/** Terminals with more than one wire, kept per list of wires, which moving a part leaves alone. */
+const sharedBy = new WeakMap<readonly Wire[], readonly SharedTerminal[]>();
+
+function sharedTerminals(wires: readonly Wire[]): readonly SharedTerminal[] {
+  const known = sharedBy.get(wires);
+  if (known !== undefined) return known;
+  const seen = new Set<string>();
+  const shared = new Set<string>();
+  for (const address of wires.flatMap(({ from, to }) => [from, to])) (seen.has(address) ? shared : seen).add(address);
+  const terminals = [...shared].map((address) => ({ part: splitAddress(address)[0], address }));
+  sharedBy.set(wires, terminals);
+  return terminals;
+}
+
+/** A dot wherever two or more wires share a terminal. */
+function jointsOf(wires: readonly Wire[], partAt: ReadonlyMap<string, PartPicture>): Point[] {
+  return sharedTerminals(wires).flatMap(({ part, address }) => {
+    const terminal = partAt.get(part)?.terminals.find((each) => each.address === address);
+    return terminal === undefined ? [] : [terminal.at];
+  });
+}
+
+function boxOfDrawing(parts: readonly PartPicture[], wires: readonly WirePicture[]): Box {
+  let { left, top, right, bottom } = parts[0]?.extent ?? { left: 0, top: 0, right: 0, bottom: 0 };
+  const take = ({ extent }: PartPicture | WirePicture) => {
+    left = Math.min(left, extent.left);
+    top = Math.min(top, extent.top);
+    right = Math.max(right, extent.right);
+    bottom = Math.max(bottom, extent.bottom);
+  };
+  parts.forEach(take);
+  wires.forEach(take);
+  return { left, top, right, bottom };
 }

@@ -26,6 +26,8 @@ export interface PartPicture {
   readonly box: Box;
   /** What wires keep clear of: the symbol and its name and caption. */
   readonly room: readonly Box[];
+  /** All it draws, lettering included, line widths not. */
+  readonly extent: Box;
   readonly lettering: readonly Lettering[];
   readonly terminals: readonly TerminalPicture[];
 }
@@ -39,6 +41,8 @@ export interface WirePicture {
   /** Where this wire steps over another one; drawn as a small bow so that a crossing can't be read as a joint. */
   readonly hops: readonly Point[];
   readonly lettering: readonly Lettering[];
+  /** All it draws, lettering included, line widths not. */
+  readonly extent: Box;
 }
 
 /** The whole drawing in grid steps, ready for any medium: the Board paints it, the papers print it. */
