@@ -5,3 +5,4 @@ export * from "./segment.ts";
 export * from "./route-wire.ts";
 export * from "./box-grid.ts";
 export * from "./nearby.ts";
+export * from "./area.ts";

@@ -3,7 +3,7 @@ import { BoxGrid } from "./box-grid.ts";
 import type { Box } from "./stroke.ts";
 
 /** Up to so many questions are answered by looking at every box; only then is a grid worth making. */
-const FEW_QUESTIONS = 12;
+const FEW_QUESTIONS = 48;
 const CELL = 16;
 
 /** A growing list of boxes that can be asked which of them touch a place; cheap to make when few questions follow. */

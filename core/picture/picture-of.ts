@@ -1,15 +1,17 @@
 import { type Document, splitAddress, type Wire } from "../document/index.ts";
-import { type Box, type Point } from "../geometry/index.ts";
+import { Area, type Box, type Point, unionBox } from "../geometry/index.ts";
 import type { Pose } from "../parts/index.ts";
 import { nominalVOf, partPicture } from "./part-picture.ts";
 import type { PartPicture, Picture, WirePicture } from "./types.ts";
-import { type WireWorks, workWires } from "./wire-pictures.ts";
+import { type PartChanges, type WireWorks, workWires } from "./wire-pictures.ts";
 
 /** What a picture was worked out from, kept beside it so that the next one need only do what changed. */
 interface Work {
   readonly wires: WireWorks;
-  readonly parts: ReadonlyMap<string, PartPicture>;
+  readonly parts: PartsById;
 }
+
+type PartsById = ReadonlyMap<string, PartPicture>;
 
 const workOf = new WeakMap<Picture, Work>();
 
@@ -26,25 +28,30 @@ export function pictureOf(document: Document, poses?: ReadonlyMap<string, Pose>,
   const parts = document.parts.map((part) => partPicture(part, nominalV, poses?.get(part.id)));
   const partAt = new Map(parts.map((part) => [part.id, part]));
   const before = previous === undefined ? undefined : workOf.get(previous);
-  const changed = changedBoxes(before?.parts ?? new Map(), partAt);
-  const works = workWires(document.wires, partAt, before?.wires ?? new Map(), changed);
+  const changes = changedParts(before?.parts ?? new Map(), partAt);
+  const works = workWires(document.wires, partAt, before?.wires ?? new Map(), changes);
   const wires = Array.from(works.values(), (work) => work.picture);
   const picture = { parts, wires, joints: jointsOf(document.wires, partAt), box: boxOfDrawing(parts, wires) };
   workOf.set(picture, { wires: works, parts: partAt });
   return picture;
 }
 
-/** Old and new boxes of parts that came, went, moved or changed their shape. */
-function changedBoxes(before: ReadonlyMap<string, PartPicture>, after: ReadonlyMap<string, PartPicture>): Box[] {
-  const boxes: Box[] = [];
-  for (const [id, part] of after) {
+/** What wires have to look at again: parts whose room on the sheet is not what it was. */
+function changedParts(before: PartsById, after: PartsById): PartChanges {
+  const ids = new Set<string>();
+  const area = new Area();
+  const add = (id: string, room: readonly Box[]) => {
+    ids.add(id);
+    for (const box of room) area.add(box);
+  };
+  for (const [id, { room }] of after) {
     const old = before.get(id);
-    if (old?.room === part.room) continue;
-    if (old !== undefined) boxes.push(...old.room);
-    boxes.push(...part.room);
+    if (old?.room === room) continue;
+    if (old !== undefined) add(id, old.room);
+    add(id, room);
   }
-  for (const [id, old] of before) if (!after.has(id)) boxes.push(...old.room);
-  return boxes;
+  for (const [id, { room }] of before) if (!after.has(id)) add(id, room);
+  return { ids, area };
 }
 
 interface SharedTerminal {
@@ -67,7 +74,7 @@ function sharedTerminals(wires: readonly Wire[]): readonly SharedTerminal[] {
 }
 
 /** A dot wherever two or more wires share a terminal. */
-function jointsOf(wires: readonly Wire[], partAt: ReadonlyMap<string, PartPicture>): Point[] {
+function jointsOf(wires: readonly Wire[], partAt: PartsById): Point[] {
   return sharedTerminals(wires).flatMap(({ part, address }) => {
     const terminal = partAt.get(part)?.terminals.find((each) => each.address === address);
     return terminal === undefined ? [] : [terminal.at];
@@ -75,14 +82,18 @@ function jointsOf(wires: readonly Wire[], partAt: ReadonlyMap<string, PartPictur
 }
 
 function boxOfDrawing(parts: readonly PartPicture[], wires: readonly WirePicture[]): Box {
-  let { left, top, right, bottom } = parts[0]?.extent ?? { left: 0, top: 0, right: 0, bottom: 0 };
-  const take = ({ extent }: PartPicture | WirePicture) => {
-    left = Math.min(left, extent.left);
-    top = Math.min(top, extent.top);
-    right = Math.max(right, extent.right);
-    bottom = Math.max(bottom, extent.bottom);
-  };
-  parts.forEach(take);
-  wires.forEach(take);
+  const hulls = [hullOf(parts), hullOf(wires)].filter((hull) => hull !== null);
+  return hulls.length === 0 ? { left: 0, top: 0, right: 0, bottom: 0 } : hulls.reduce(unionBox);
+}
+
+function hullOf(items: readonly { readonly extent: Box }[]): Box | null {
+  if (items.length === 0) return null;
+  let { left, top, right, bottom } = items[0]!.extent;
+  for (const { extent } of items) {
+    if (extent.left < left) left = extent.left;
+    if (extent.top < top) top = extent.top;
+    if (extent.right > right) right = extent.right;
+    if (extent.bottom > bottom) bottom = extent.bottom;
+  }
   return { left, top, right, bottom };
 }

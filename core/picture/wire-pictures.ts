@@ -1,7 +1,7 @@
 import { splitAddress, type Wire } from "../document/index.ts";
 import {
+  Area,
   type Box,
-  boxesTouch,
   boxOfPoints,
   growBox,
   Nearby,
@@ -20,6 +20,8 @@ interface LaidWire {
   readonly wire: Wire;
   readonly from: TerminalPicture;
   readonly to: TerminalPicture;
+  /** Ids of the parts those belong to. */
+  readonly parts: readonly [from: string, to: string];
   readonly route: readonly Point[];
   /** Around the route with room for lettering; other wires outside it have no say in hops and lettering. */
   readonly reach: Box;
@@ -35,46 +37,54 @@ export interface WireWork extends LaidWire {
 /** The wires of an earlier picture: by id, in their order. */
 export type WireWorks = ReadonlyMap<string, WireWork>;
 
-/**
- * All wires of a drawing, each laid beside those before it. `changed` are the boxes of parts that moved, came or went.
- * What holds is taken from `previous`, the same objects.
- */
+/** Parts that came, went, or look or stand otherwise than before, and where they did and do. */
+export interface PartChanges {
+  readonly ids: ReadonlySet<string>;
+  readonly area: Area;
+}
+
+/** All wires of a drawing, each laid beside those before it. What holds is taken from `previous`, the same objects. */
 export function workWires(
   wires: readonly Wire[],
   partAt: ReadonlyMap<string, PartPicture>,
   previous: WireWorks,
-  changed: readonly Box[],
+  changes: PartChanges,
 ): WireWorks {
   const earlier = isInOrder(wires, previous) ? previous : NO_WORKS;
   const symbols = symbolsOf(partAt);
-  const dirty = reachesOfGone(wires, earlier);
+  const dirty = new Area(reachesOfGone(wires, earlier));
   const laid: (WireWork | LaidWire)[] = [];
   /** Of these only what other wires nearby have to do with them may have changed. */
   const kept = new Set<WireWork | LaidWire>();
   const nearby = new Nearby();
+  const keep = (work: WireWork) => {
+    laid.push(work);
+    kept.add(work);
+    nearby.add(work.reach);
+  };
   for (const wire of wires) {
-    const from = terminalOf(wire, "from", partAt);
-    const to = terminalOf(wire, "to", partAt);
-    if (from === null || to === null) continue;
     const before = earlier.get(wire.id);
-    const old = before !== undefined && isSameWire(before, wire, from, to) ? before : undefined;
-    const areSymbolsSame = old !== undefined && !touchesAny(old.corridor, changed);
-    if (areSymbolsSame && !touchesAny(old.corridor, dirty)) {
-      laid.push(old);
-      kept.add(old);
-      nearby.add(old.reach);
+    const areSymbolsSame = before?.wire === wire && isUntouched(before, changes);
+    if (areSymbolsSame && !dirty.touches(before.corridor)) {
+      keep(before);
       continue;
     }
-    const route = layWire(wire, from, to, symbols, nearby, laid);
-    const isSameRoute = old !== undefined && areSameRoutes(old.route, route);
-    const reach = reachOf(route);
-    if (!isSameRoute) dirty.push(reach, ...(before === undefined ? [] : [before.reach]));
-    const now = isSameRoute && areSymbolsSame ? old : { wire, from, to, route, reach };
-    if (now === old) kept.add(now);
-    laid.push(now);
-    nearby.add(reach);
+    const now = layWire(wire, partAt, symbols, nearby, laid);
+    if (now === null) continue;
+    const isSameRoute = areSymbolsSame && areSameRoutes(before.route, now.route);
+    if (isSameRoute) keep(before);
+    else {
+      dirty.add(now.reach);
+      if (before !== undefined) dirty.add(before.reach);
+      laid.push(now);
+      nearby.add(now.reach);
+    }
   }
   return finished(laid, kept, nearby, dirty, symbols);
+}
+
+function isUntouched({ parts, corridor }: WireWork, { ids, area }: PartChanges): boolean {
+  return !ids.has(parts[0]) && !ids.has(parts[1]) && !area.touches(corridor);
 }
 
 const NO_WORKS: WireWorks = new Map();
@@ -86,16 +96,16 @@ function finished(
   laid: readonly (WireWork | LaidWire)[],
   kept: ReadonlySet<WireWork | LaidWire>,
   nearby: Nearby,
-  dirty: readonly Box[],
+  dirty: Area,
   symbols: SymbolsIn,
 ): WireWorks {
   const works = new Map<string, WireWork>();
   for (const [index, each] of laid.entries()) {
-    if ("picture" in each && kept.has(each) && !touchesAny(each.reach, dirty)) {
+    if ("picture" in each && kept.has(each) && !dirty.touches(each.reach)) {
       works.set(each.wire.id, each);
       continue;
     }
-    const { wire, from, to, route, reach } = each;
+    const { wire, from, to, parts, route, reach } = each;
     const otherRoutes = nearby.touching(reach).flatMap((other) => (other === index ? [] : [laid[other]!.route]));
     const lettering = wireLettering(wire, route, { symbols: symbols(reach), otherRoutes });
     const picture: WirePicture = {
@@ -107,7 +117,7 @@ function finished(
       extent: lettering.map(extentOf).reduce(unionBox, boxOfPoints(route)!),
     };
     const corridor = unionBox(routeCorridor([from.at, ...(wire.via ?? []), to.at]), reach);
-    works.set(wire.id, { wire, from, to, route, reach, corridor, picture });
+    works.set(wire.id, { wire, from, to, parts, route, reach, corridor, picture });
   }
   return works;
 }
@@ -122,14 +132,18 @@ function symbolsOf(partAt: ReadonlyMap<string, PartPicture>): SymbolsIn {
   };
 }
 
+/** A wire's route as it would be laid now; `null` when an end of it is not on the sheet. */
 function layWire(
   wire: Wire,
-  from: TerminalPicture,
-  to: TerminalPicture,
+  partAt: ReadonlyMap<string, PartPicture>,
   symbols: SymbolsIn,
   nearby: Nearby,
   laid: readonly LaidWire[],
-): Point[] {
+): LaidWire | null {
+  const parts = [splitAddress(wire.from)[0], splitAddress(wire.to)[0]] as const;
+  const from = partAt.get(parts[0])?.terminals.find(({ address }) => address === wire.from);
+  const to = partAt.get(parts[1])?.terminals.find(({ address }) => address === wire.to);
+  if (from === undefined || to === undefined) return null;
   const via = wire.via ?? [];
   const corridor = routeCorridor([from.at, ...via, to.at]);
   // Wires of one terminal may share their way: they are one piece of metal.
@@ -137,7 +151,8 @@ function layWire(
     const other = laid[index]!;
     return sharesEnd(other.wire, wire) ? [] : [other.route];
   });
-  return routeWire(from, to, via, symbols(corridor), apart);
+  const route = routeWire(from, to, via, symbols(corridor), apart);
+  return { wire, from, to, parts, route, reach: reachOf(route) };
 }
 
 function sharesEnd(a: Wire, b: Wire): boolean {
@@ -166,36 +181,11 @@ function reachesOfGone(wires: readonly Wire[], previous: WireWorks): Box[] {
   return [...previous].flatMap(([id, work]) => (here.has(id) ? [] : [work.reach]));
 }
 
-function isSameWire(old: WireWork, wire: Wire, from: TerminalPicture, to: TerminalPicture): boolean {
-  return old.wire === wire && isSameEnd(old.from, from) && isSameEnd(old.to, to);
-}
-
-function isSameEnd(a: TerminalPicture, b: TerminalPicture): boolean {
-  return a === b || (a.exit === b.exit && a.at[0] === b.at[0] && a.at[1] === b.at[1]);
-}
-
 function areSameRoutes(a: readonly Point[], b: readonly Point[]): boolean {
   return a.length === b.length && a.every(([x, y], i) => x === b[i]![0] && y === b[i]![1]);
-}
-
-function touchesAny(box: Box, others: readonly Box[]): boolean {
-  return others.some((other) => boxesTouch(other, box));
 }
 
 /** Lettering stands at most this far from its wire, and a bow reaches less. */
 function reachOf(route: readonly Point[]): Box {
   return growBox(boxOfPoints(route) ?? { left: 0, top: 0, right: 0, bottom: 0 }, 1);
-}
-
-/** Which part and which of its terminals an address means, kept per wire: wires are frozen and shared between documents. */
-const partIds = new WeakMap<Wire, { readonly from: string; readonly to: string }>();
-
-function terminalOf(wire: Wire, end: "from" | "to", partAt: ReadonlyMap<string, PartPicture>): TerminalPicture | null {
-  let ids = partIds.get(wire);
-  if (ids === undefined) {
-    ids = { from: splitAddress(wire.from)[0], to: splitAddress(wire.to)[0] };
-    partIds.set(wire, ids);
-  }
-  const address = wire[end];
-  return partAt.get(ids[end])?.terminals.find((terminal) => terminal.address === address) ?? null;
 }
