@@ -4,6 +4,7 @@ import {
   fuseColour,
   fuseMilliohm,
   hasOpeningTimes,
+  holdsForS,
   largestRatingA,
   longestOpeningS,
   nextRatingA,
@@ -66,6 +67,32 @@ describe("opening time of a fuse", () => {
         (body, ratingA, faultA) => {
           const slower = longestOpeningS(body, ratingA, faultA) ?? Number.POSITIVE_INFINITY;
           expect(longestOpeningS(body, ratingA, faultA * 1.5) ?? Number.POSITIVE_INFINITY).toBeLessThanOrEqual(slower);
+        },
+      ),
+    );
+  });
+});
+
+describe("time a fuse carries an overload", () => {
+  it("is that of the next gate up, and nothing above the last", () => {
+    expect(holdsForS("blade", 10, 14)).toBe(holdsForS("blade", 10, 16));
+    expect(holdsForS("maxi-blade", 40, 241)).toBe(0);
+  });
+
+  it.each(["glass", "bolt", null])("is not published for %s", (body) => {
+    expect(holdsForS(body, 20, 27)).toBeNull();
+  });
+
+  it("is always shorter than the longest time it may take", () => {
+    const bodies = fc.constantFrom("blade", "mini-blade", "maxi-blade");
+    fc.assert(
+      fc.property(
+        bodies,
+        fc.constantFrom(2, 10, 30, 40, 60),
+        fc.double({ min: 1, max: 2000, noNaN: true }),
+        (body, ratingA, amps) => {
+          const longest = longestOpeningS(body, ratingA, amps) ?? Number.POSITIVE_INFINITY;
+          expect(holdsForS(body, ratingA, amps) ?? 0).toBeLessThan(longest);
         },
       ),
     );

@@ -1,4 +1,4 @@
-import { fuseMilliohm, longestOpeningS } from "../../core/reference/index.ts";
+import { fuseMilliohm, holdsForS, longestOpeningS } from "../../core/reference/index.ts";
 import type { Quantity } from "./quantity.ts";
 
 /** Rating A, cold milliohm: medium blade data sheet (rows seen; 35 A is remembered and left out). */
@@ -48,6 +48,23 @@ const OPENINGS = [
   ["glass", 40, 80, 240],
 ] as const;
 
+/** Body, rating A, amps, shortest opening seconds: the same sheets' minimum columns (1 and 2 A from the older medium blade sheet). */
+const HOLDS = [
+  ["blade", 10, 13.5, 0.75],
+  ["blade", 10, 16, 0.25],
+  ["blade", 10, 20, 0.15],
+  ["blade", 2, 2.7, 0.35],
+  ["blade", 2, 4, 0.1],
+  ["mini-blade", 20, 27, 0.75],
+  ["mini-blade", 20, 40, 0.15],
+  ["mini-blade", 20, 70, 0.08],
+  ["mini-blade", 20, 120, 0.03],
+  ["maxi-blade", 40, 54, 60],
+  ["maxi-blade", 40, 80, 2],
+  ["maxi-blade", 40, 140, 0.2],
+  ["maxi-blade", 40, 240, 0.04],
+] as const;
+
 /** Millivolts across a fuse, rating A, milliamps: published tables for finding a drain with a millivolt meter. */
 const AS_SHUNT = [
   [2.4, 10, 312],
@@ -73,6 +90,18 @@ export const fuseQuantities: readonly Quantity[] = [
       of: `${body} ${ratingA} A at ${faultA} A`,
       expected,
       got: longestOpeningS(body, ratingA, faultA),
+    })),
+  },
+  {
+    quantity: "time a fuse carries an overload",
+    unit: "s",
+    limit: 0,
+    because: "a look-up of published gates",
+    source: "fuse makers' data sheets to ISO 8820-3, minimum times",
+    checks: HOLDS.map(([body, ratingA, amps, expected]) => ({
+      of: `${body} ${ratingA} A at ${amps} A`,
+      expected,
+      got: holdsForS(body, ratingA, amps),
     })),
   },
   {
