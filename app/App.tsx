@@ -1,6 +1,5 @@
-import { useEffect, useMemo } from "react";
+import { lazy, Suspense, useEffect, useMemo } from "react";
 import { useApp, useDrawing, useEditor } from "./app-context.tsx";
-import { Board } from "./board/Board.tsx";
 import { titleOf } from "./keeping/drawing-shelf.ts";
 import { openFile } from "./outside.ts";
 import { BoardMenu } from "./panels/BoardMenu.tsx";
@@ -12,6 +11,10 @@ import { TopBar } from "./panels/TopBar.tsx";
 import { boardLink } from "./store/board-link.ts";
 import { useIsSmall } from "./use-is-small.ts";
 import { useKeys } from "./use-keys.ts";
+
+// Asked for at once, but the places around it need not wait for the canvas library.
+const board = import("./board/Board.tsx");
+const Board = lazy(async () => ({ default: (await board).Board }));
 
 /** The window: Board, Shelf, Card, Controls and Snags, and what opens over them. */
 export function App() {
@@ -35,7 +38,9 @@ export function App() {
         {!isSmall && <PANELS.shelf.Panel />}
         <div className="board-place">
           <PANELS.outline.Panel />
-          <Board controller={controller} />
+          <Suspense>
+            <Board controller={controller} />
+          </Suspense>
           <Notices />
         </div>
         {isSmall ? <PANELS.controls.Panel /> : <Margin />}
@@ -77,7 +82,13 @@ function OpenPlace({ isSmall }: { readonly isSmall: boolean }) {
     editor.show(null);
   }, [editor, panel, stands]);
   if (panel === null || stands) return null;
-  if (panel.shown === "dialog") return <panel.Panel />;
+  if (panel.shown === "dialog") {
+    return (
+      <Suspense>
+        <panel.Panel />
+      </Suspense>
+    );
+  }
   return (
     <div className="sheet" role="dialog" aria-label={place ?? undefined}>
       <button type="button" className="sheet-close" aria-label="Close" onClick={() => editor.show(null)}>

@@ -12,6 +12,7 @@ import { browserTabs } from "./keeping/tabs.ts";
 import { keepOffline } from "./offline.ts";
 import { browserOutside } from "./outside.ts";
 import { Boundary } from "./panels/Boundary.tsx";
+import { fetchRest } from "./panels/index.ts";
 import { Editor } from "./store/editor.ts";
 import { Analyst, type WorkerPort } from "./worker/analyst.ts";
 
@@ -50,6 +51,9 @@ document.addEventListener("visibilitychange", () => {
 });
 addEventListener("pagehide", () => void keeper.flush());
 
+/** When the drawing is up and the first marks are on it. */
+const REST_AFTER_MS = 1500;
+
 /** The Board draws its lettering once, so the typeface must be there before it does. */
 async function start(): Promise<void> {
   await Promise.all([keeper.start(location.search), document.fonts.load("12px Inter", "Ω").catch(() => [])]);
@@ -64,7 +68,7 @@ async function start(): Promise<void> {
   );
 }
 
-void start();
+void start().then(() => setTimeout(fetchRest, REST_AFTER_MS));
 void keepOffline((switchOver) =>
   editor.notify({
     about: "update",

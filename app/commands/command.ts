@@ -37,6 +37,8 @@ export type CommandGroup = "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | 
 export interface Command {
   readonly id: string;
   readonly title: string;
+  /** On a button, where the title is too long. */
+  readonly short?: string;
   readonly group: CommandGroup;
   /** "Mod" is Ctrl, or Command on a Mac. First is the one shown. */
   readonly keys?: readonly string[];

@@ -4,5 +4,5 @@ import { useEffect, useRef, type ComponentProps } from "react";
 export function FocusedInput(props: ComponentProps<"input">) {
   const input = useRef<HTMLInputElement>(null);
   useEffect(() => input.current?.focus(), []);
-  return <input ref={input} {...props} />;
+  return <input ref={input} data-first-focus {...props} />;
 }

@@ -1,6 +1,5 @@
 import type { Document } from "../../core/document/index.ts";
 import { readCircuitFile } from "../../core/file/index.ts";
-import { circuitInSvg } from "../../core/papers/index.ts";
 
 /** Larger files are refused before they are read; the circuit file's own limit is 5 MB and a paper may carry some more around it. */
 const MOST_BYTES = 20_000_000;
@@ -11,11 +10,12 @@ export async function readDrawing(file: File): Promise<{ readonly document: Docu
     return { error: `"${file.name}" has ${Math.round(file.size / 1e6)} MB; the most is 20 MB.` };
   const bytes = new Uint8Array(await file.arrayBuffer());
   const start = new TextDecoder().decode(bytes.subarray(0, 200)).trimStart();
-  const read = start.startsWith("<") ? fromSvg(new TextDecoder().decode(bytes)) : readCircuitFile(bytes);
+  const read = start.startsWith("<") ? await fromSvg(new TextDecoder().decode(bytes)) : readCircuitFile(bytes);
   return "error" in read ? { error: `"${file.name}" can't be opened: ${read.error}` } : read;
 }
 
-function fromSvg(svg: string) {
+async function fromSvg(svg: string) {
+  const { circuitInSvg } = await import("../../core/papers/index.ts");
   const text = circuitInSvg(svg);
   return text === null
     ? { error: "this picture carries no circuit; wanted one saved from Papers" }

@@ -14,7 +14,7 @@ export function Dialog({ title, className = "", children }: Props) {
   useEffect(() => {
     const shown = dialog.current!;
     shown.showModal();
-    shown.querySelector<HTMLElement>("[data-first-focus]")?.focus();
+    (shown.querySelector<HTMLElement>("[data-first-focus]") ?? shown).focus();
     return () => shown.close();
   }, []);
   const close = () => editor.show(null);
@@ -23,7 +23,8 @@ export function Dialog({ title, className = "", children }: Props) {
       ref={dialog}
       className={`dialog ${className}`}
       aria-label={title}
-      onClose={() => editor.state.place !== null && dialog.current?.isConnected && close()}
+      tabIndex={-1}
+      onClose={() => dialog.current?.open === false && close()}
       onClick={(event) => event.target === dialog.current && close()}
     >
       <div className="dialog-inner">

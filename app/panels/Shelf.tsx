@@ -65,7 +65,7 @@ export function Shelf() {
 
 /** Pixels a pointer moves before a press becomes a drag. */
 const DRAG_FROM = 6;
-const MOST = { width: 56, height: 44 };
+const MOST = { width: 62, height: 46 };
 
 /** A tap or Enter puts the part down on a free spot; a drag carries it to the Board. */
 function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake: (kind: PartKind) => void }) {
@@ -101,7 +101,7 @@ function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake:
       }}
     >
       <span className="shelf-picture">
-        <SymbolPicture view={viewOf(part)} scale={7} most={MOST} />
+        <SymbolPicture view={viewOf(part)} scale={10} most={MOST} />
       </span>
       <span className="shelf-name">{kind.title}</span>
     </button>

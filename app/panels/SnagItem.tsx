@@ -1,3 +1,4 @@
+import { useEffect, useRef } from "react";
 import type { Snag } from "../../core/rules/index.ts";
 import { useApp, useDrawing, useEditor } from "../app-context.tsx";
 import { describeEdit } from "../commands/describe-edit.ts";
@@ -11,8 +12,12 @@ export function SnagItem({ snag }: { readonly snag: Snag }) {
   const { runner, editor } = useApp();
   const words = useWords();
   const isChosen = useEditor((state) => state.chosenSnag === snagKey(snag));
+  const item = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (isChosen) item.current?.scrollIntoView({ block: "nearest" });
+  }, [isChosen]);
   return (
-    <li className="snag" data-level={snag.level} data-chosen={isChosen || undefined}>
+    <li ref={item} className="snag" data-level={snag.level} data-chosen={isChosen || undefined}>
       <button
         type="button"
         className="snag-head"

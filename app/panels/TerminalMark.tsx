@@ -1,23 +1,32 @@
+import { markStrokes, type Mark } from "../../core/parts/index.ts";
 import type { ReportTerminal } from "../../core/report/index.ts";
+import { StrokeShape } from "./StrokeShape.tsx";
 
-type Hot = ReportTerminal["hot"] | "unknown";
+const MARK_OF: Readonly<Record<ReportTerminal["hot"], Mark>> = {
+  always: "always",
+  "at-rest": "at-rest",
+  switched: "switched",
+  never: "dead",
+};
 
-/** How a terminal stands, told by shape: full disc always, half disc at rest, ring switched, dot never. */
+/** How a terminal stands, by the same mark as on the Board and on paper. */
 export function TerminalMark({ standing }: { readonly standing: Pick<ReportTerminal, "hot" | "via"> | undefined }) {
-  const hot: Hot = standing?.hot ?? "unknown";
+  return standing === undefined ? null : <MarkPicture mark={MARK_OF[standing.hot]} viaLoad={standing.via === "load"} />;
+}
+
+export function MarkPicture({ mark, viaLoad = false }: { readonly mark: Mark; readonly viaLoad?: boolean }) {
   return (
-    <svg className="terminal-mark" data-hot={hot} aria-hidden="true" width="14" height="14" viewBox="-7 -7 14 14">
-      {hot === "always" && <circle r="5.5" className="mark-full" />}
-      {hot === "at-rest" && (
-        <>
-          <circle r="5" className="mark-ring" />
-          <path d="M0 -5 A5 5 0 0 0 0 5 Z" className="mark-full" />
-        </>
-      )}
-      {hot === "switched" && <circle r="5" className="mark-ring" />}
-      {hot === "never" && <circle r="2" className="mark-full" />}
-      {hot === "unknown" && <path d="M-4 0 H4" className="mark-ring" />}
-      {standing?.via === "load" && <path d="M-6.5 6 L6.5 -6" className="mark-ring" />}
+    <svg
+      className="symbol terminal-mark"
+      data-mark={mark}
+      aria-hidden="true"
+      width="18"
+      height="18"
+      viewBox="-0.42 -0.42 0.84 0.84"
+    >
+      {markStrokes(mark, viaLoad).map((stroke, index) => (
+        <StrokeShape key={index} stroke={stroke} />
+      ))}
     </svg>
   );
 }

@@ -1,16 +1,25 @@
-import type { ComponentType } from "react";
+import { lazy, type ComponentType } from "react";
 import type { PlaceId } from "../store/editor-state.ts";
 import { Card } from "./card/Card.tsx";
 import { CommandBox } from "./CommandBox.tsx";
 import { Controls } from "./controls/Controls.tsx";
 import { Drawings } from "./Drawings.tsx";
-import { Help } from "./help/Help.tsx";
 import { Outline } from "./Outline.tsx";
-import { Papers } from "./Papers.tsx";
 import { Settings } from "./Settings.tsx";
 import { Shelf } from "./Shelf.tsx";
 import { Snags } from "./Snags.tsx";
 import { WireTo } from "./WireTo.tsx";
+
+// Fetched after the rest: the papers and the help bring much that drawing does not need.
+const fetchHelp = async () => ({ default: (await import("./help/Help.tsx")).Help });
+const fetchPapers = async () => ({ default: (await import("./Papers.tsx")).Papers });
+const Help = lazy(fetchHelp);
+const Papers = lazy(fetchPapers);
+
+/** Has them at hand before they are asked for; the service worker keeps them, so a failure here costs nothing. */
+export function fetchRest(): void {
+  void Promise.allSettled([fetchHelp(), fetchPapers()]);
+}
 
 interface Panel {
   readonly Panel: ComponentType;

@@ -20,7 +20,7 @@ function CommandButton({ id }: { readonly id: string }) {
   if (command === undefined) return null;
   return (
     <button type="button" aria-disabled={reason !== null} title={reason ?? undefined} onClick={() => runner.run(id)}>
-      {command.title}
+      {command.short ?? command.title}
     </button>
   );
 }

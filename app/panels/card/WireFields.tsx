@@ -1,10 +1,10 @@
 import type { Edit, Wire } from "../../../core/document/index.ts";
 import { systemOf, wireSurroundings } from "../../../core/document/index.ts";
-import { parseWireColour, wireColours } from "../../../core/reference/index.ts";
 import { formatLength, parseLengthM, parseWireSize, typedErrorText, wireSizeText } from "../../../core/units/index.ts";
 import { useApp, useDrawing, useEditor } from "../../app-context.tsx";
 import { counted } from "../../commands/command.ts";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
+import { ColourField } from "../../fields/ColourField.tsx";
 import { FlagField } from "../../fields/FlagField.tsx";
 import { QuantityField } from "../../fields/QuantityField.tsx";
 import { TextField } from "../../fields/TextField.tsx";
@@ -84,13 +84,10 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         }
         onCommit={(text) => commitLength(text, units, (length) => set("Length", { metres: length }))}
       />
-      <TextField
-        label="Colour"
-        value={shared("colour") ?? ""}
-        placeholder={unsaid("colour")}
-        help={`Letters: ${wireColours.map((colour) => `${colour.code} ${colour.name}`).join(", ")}. RDBU is red with blue tracer.`}
-        options={wireColours.map((colour) => colour.code)}
-        onCommit={(text) => commitColour(text, (colour) => set("Colour", { colour }))}
+      <ColourField
+        value={shared("colour")}
+        unsaid={unsaid("colour")}
+        onCommit={(colour) => set("Colour", { colour })}
       />
       {wires.length === 1 && (
         <TextField
@@ -160,14 +157,6 @@ function commitLength(text: string, units: "metric" | "us", set: (metres: number
   const typed = parseLengthM(text, units);
   if (!typed.ok) return typedErrorText(typed);
   return typed.value <= 1000 ? set(typed.value) : `Got ${text}, wanted at most 1000 m`;
-}
-
-function commitColour(text: string, set: (colour: string | undefined) => null): string | null {
-  if (text === "") return set(undefined);
-  const read = parseWireColour(text);
-  return read
-    ? set(read.base.code + (read.tracer?.code ?? ""))
-    : `Got "${text}", wanted one or two colour letters such as RD or RDBU`;
 }
 
 /** As it can be typed again: every digit in metres, feet and inches to the nearest inch. */
