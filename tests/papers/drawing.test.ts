@@ -1,15 +1,14 @@
 import { describe, expect, test } from "vitest";
-import type { Document } from "../../core/document/index.ts";
+import type { Document, Part } from "../../core/document/index.ts";
 import { writeCircuitFile } from "../../core/file/index.ts";
 import { circuitInSvg, paperFiles, type PaperOptions } from "../../core/papers/index.ts";
 import { drawing } from "../../core/papers/drawing.ts";
-import { awningGuards, awningLamps, awningStanding } from "./support/awning-lamps.ts";
+import { awningLamps } from "./support/awning-lamps.ts";
 import { textsOf, troubleOnPages } from "./support/sheet-checks.ts";
-import { a5, sourceOf } from "./support/source.ts";
+import { a5, a5Size, sourceOf } from "./support/source.ts";
 import { everyElement, parseXml } from "./support/xml.ts";
 
-const source = sourceOf(awningLamps, { terminals: awningStanding, guards: awningGuards });
-const a5Size = { widthMm: 210, heightMm: 148 };
+const source = sourceOf(awningLamps);
 const said = (pages: readonly string[]) => pages.flatMap(textsOf).map(({ text }) => text);
 
 describe("size and legibility", () => {
@@ -72,13 +71,10 @@ describe("what it says", () => {
 
   test("an unused 87a that is live is said to be so, and starred on the drawing", () => {
     expect(all).toMatch(/87a\n.*\nno wire\nHOT at rest, bare/);
-    const capped = sourceOf(
-      {
-        ...awningLamps,
-        parts: awningLamps.parts.map((part) => (part.id === "k1" ? { ...part, covers: { "87a": "covered" } } : part)),
-      },
-      { terminals: { ...awningStanding, "k1.87a": { ...awningStanding["k1.87a"], bare: false } } },
+    const covered = awningLamps.parts.map((part): Part =>
+      part.id === "k1" ? { ...part, covers: { "87a": "covered" } } : part,
     );
+    const capped = sourceOf({ ...awningLamps, parts: covered });
     const stars = (svg: string) =>
       everyElement(parseXml(svg)).filter(({ attributes }) => (attributes["d"]?.match(/ /g)?.length ?? 0) >= 30).length;
     expect(stars(pages[0]!)).toBe(stars(drawing.make(capped, a5)) + 1);
@@ -107,7 +103,7 @@ describe("what it says", () => {
       text: "87a is live and bare.",
       remedies: [],
     } as const;
-    const warned = sourceOf(awningLamps, { report: { snags: [stop] } });
+    const warned = sourceOf(awningLamps, [stop]);
     expect(said(drawing.pages(warned, a5))).toContain("DO NOT POWER UP: 87a is live and bare.");
   });
 });
@@ -115,7 +111,8 @@ describe("what it says", () => {
 describe("black and white", () => {
   test("always hot, hot at rest, switched and never hot differ by line", () => {
     const looks = (hot: "always" | "at-rest" | "switched" | "never") => {
-      const svg = drawing.make(sourceOf(awningLamps, { terminals: { "gs.4": { hot, via: "direct" } } }), a5);
+      const terminals = { ...source.report.terminals, "gs.4": { ...source.report.terminals["gs.4"]!, hot } };
+      const svg = drawing.make({ ...source, report: { ...source.report, terminals } }, a5);
       return everyElement(parseXml(svg))
         .filter(({ name }) => name === "path")
         .map(

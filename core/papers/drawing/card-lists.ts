@@ -1,5 +1,5 @@
-import { cautions, fuseColour } from "../../reference/index.ts";
-import { deviceRows, groundRows, hotWords, relayRows, wireHot } from "../lists/index.ts";
+import { cautions } from "../../reference/index.ts";
+import { deviceRows, fuseWords, groundRows, hotWords, largestWords, relayRows, wireHot } from "../lists/index.ts";
 import {
   headingBlock,
   paragraphBlock,
@@ -10,7 +10,7 @@ import {
   type Row,
 } from "../layout/index.ts";
 import type { PaperOptions, PaperSource } from "../paper.ts";
-import { ampsWords, bothLengths, bothSizes, colourWords, terminalName, wireName } from "../words/index.ts";
+import { bothLengths, bothSizes, colourWords, terminalName, wireName } from "../words/index.ts";
 
 /** What the card says in words, under or behind its drawing. */
 export function cardLists(source: PaperSource, options: PaperOptions, widthMm: number): Block[] {
@@ -32,20 +32,10 @@ export function cardLists(source: PaperSource, options: PaperOptions, widthMm: n
   ];
 }
 
-export function fuseTable(source: PaperSource, widthMm: number): Block {
-  const rows = deviceRows(source).map(({ name, place, ratingA, largestA, element }): Row => {
-    const colour = ratingA === null || element.spec.gates === null ? null : fuseColour(element.spec.gates, ratingA);
-    const isOver = largestA !== null && ratingA !== null && ratingA > largestA;
-    const fitted = element.spec.closed ? "" : ", not fitted";
-    return {
-      cells: [
-        name,
-        `${ampsWords(ratingA)}${colour === null ? "" : ` ${colour}`}${fitted}`,
-        largestA === null ? "not known" : `${ampsWords(largestA)}${isOver ? ": TOO BIG AS DRAWN" : ""}`,
-        place,
-      ],
-    };
-  });
+function fuseTable(source: PaperSource, widthMm: number): Block {
+  const rows = deviceRows(source).map((device): Row => ({
+    cells: [device.name, fuseWords(device), largestWords(device), device.place],
+  }));
   const columns = [
     { head: "Fuse" },
     { head: "Rating" },

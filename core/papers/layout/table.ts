@@ -49,11 +49,14 @@ export function tableBlock(table: Table, widthMm: number): Block {
 }
 
 /**
- * Widths in millimetres that add up to `widthMm`: natural ones and the rest shared by `grow`; where that is too much, each
- * gives up room down to its widest word, and past that all shrink alike (words then break).
+ * Widths in millimetres that add up to `widthMm`: natural ones and the rest shared by `grow`; where that is too much, the
+ * widest give up room first, each down to its widest word; where that is too much still, the widest give up more and words
+ * break.
  */
 export function columnWidths(table: Table, widthMm: number): number[] {
   const natural = table.columns.map((column, at) => columnNeed(column, at, table, (text) => textWidthMm(text, SIZE)));
+  const spare = widthMm - sum(natural);
+  if (spare >= 0) return spread(natural, table.columns, spare);
   const least = table.columns.map((column, at) =>
     Math.min(
       natural[at]!,
@@ -63,11 +66,22 @@ export function columnWidths(table: Table, widthMm: number): number[] {
       ),
     ),
   );
-  const spare = widthMm - sum(natural);
-  if (spare >= 0) return spread(natural, table.columns, spare);
-  const give = sum(natural) - sum(least);
-  if (give + spare >= 0 && give > 0) return natural.map((width, at) => width + (spare * (width - least[at]!)) / give);
-  return least.map((width) => (width * widthMm) / sum(least));
+  if (sum(least) <= widthMm) return cappedWidths(natural, least, widthMm);
+  const narrow = table.columns.map(({ leastMm }, at) => Math.min(least[at]!, leastMm ?? LEAST_COLUMN_MM));
+  if (sum(narrow) <= widthMm) return cappedWidths(least, narrow, widthMm);
+  return narrow.map((width) => (width * widthMm) / sum(narrow));
+}
+
+/** Every column as wide as it likes up to one common limit, found by halving. */
+function cappedWidths(natural: readonly number[], least: readonly number[], widthMm: number): number[] {
+  const capped = (limit: number) => natural.map((width, at) => Math.max(least[at]!, Math.min(width, limit)));
+  let [low, high] = [0, widthMm];
+  for (let round = 0; round < 40; round++) {
+    const middle = (low + high) / 2;
+    if (sum(capped(middle)) > widthMm) high = middle;
+    else low = middle;
+  }
+  return capped(low);
 }
 
 function spread(widths: readonly number[], columns: readonly Column[], spare: number): number[] {
@@ -177,13 +191,15 @@ function drawBlanks(
 }
 
 function bandStrip(text: string, widthMm: number): Strip {
-  const heightMm = LINE_MM + 2.6;
+  const lines = wrapText(text, SIZE, widthMm - 4, 2);
+  const heightMm = lines.length * LINE_MM + 2.6;
+  const above = heightMm - lines.length * LINE_MM - 0.6;
   return {
     heightMm,
     keepWithNext: true,
     draw: (x, y) => [
-      inkBox(x, y + heightMm - LINE_MM - 0.4, 1.6, LINE_MM - 0.4, { widthMm: 0, fill: "black" }),
-      ...wrapText(text, SIZE, widthMm - 4, 1).map((line) => inkText(x + 3, y + heightMm - LINE_MM / 2 - 0.6, line)),
+      inkBox(x, y + above + 0.2, 1.6, lines.length * LINE_MM - 0.4, { widthMm: 0, fill: "black" }),
+      ...lines.map((line, at) => inkText(x + 3, y + above + (at + 0.5) * LINE_MM, line)),
       inkLine(
         [
           [x, y + heightMm],

@@ -1,5 +1,6 @@
 import type { NetElement, NetTerminal, NetWire } from "../../netlist/index.ts";
 import type { Protection } from "../../parts/index.ts";
+import type { ReportSituation } from "../../report/index.ts";
 import { largestRatingA } from "../../reference/index.ts";
 import { bothLengths, partName, terminalName } from "../words/index.ts";
 import type { PaperSource } from "../paper.ts";
@@ -66,4 +67,15 @@ function placeOf(element: NetElement<Protection>, guards: readonly NetWire[], so
   const other: NetTerminal = feed.wire.from === feed.side ? feed.wire.to : feed.wire.from;
   const length = bothLengths(feed.wire.wire.metres, source.netlist.system.sizes);
   return `${length === "not stated" ? "distance not stated" : length} from ${terminalName(other)}`;
+}
+
+/** What a device carries in a situation, amps and percent of its rating; `null`: unsettled or unknown. */
+export function deviceAmps(
+  { element }: DeviceRow,
+  readings: ReportSituation,
+): { readonly amps: number | null; readonly loadPercent: number | null } {
+  const { spec, part } = element;
+  const reading = readings.parts[part.part.id];
+  const way = reading?.ways?.[spec.terminal || spec.b] ?? reading;
+  return { amps: way?.amps ?? null, loadPercent: way?.loadPercent ?? null };
 }

@@ -70,3 +70,14 @@ export function standingWords(terminal: NetTerminal, { report }: PaperSource): s
   if (standing.hot === "always" || standing.hot === "at-rest") return `HOT at rest${through}${cover}`;
   return standing.hot === "switched" ? `hot when switched${through}${cover}` : `never hot${cover}`;
 }
+
+/** "changeover, 5 pins"; "make contact, 4 pins": by its contacts, as drawn on the relay's own side. */
+export function relaySort(part: NetPart): string {
+  const contacts = part.elements.filter(({ spec }) => spec.type === "contact");
+  const sort = contacts.some(({ spec }) => isMadeAtRest(spec))
+    ? "changeover"
+    : contacts.length > 1
+      ? `${contacts.length} make contacts`
+      : "make contact";
+  return `${sort}, ${part.terminals.length} pins`;
+}

@@ -24,7 +24,7 @@ export function placeName(address: string, netlist: Netlist): string {
   return part ? partName(part.part) : address;
 }
 
-/** "10 A"; "? A" where nobody gave the rating. */
+/** "10 A", to the milliamp; "? A" where nobody gave the rating. */
 export function ampsWords(currentA: number | null): string {
-  return unbroken(currentA === null ? "? A" : `${formatNumber(currentA)} A`);
+  return unbroken(currentA === null ? "? A" : `${formatNumber(Math.round(currentA * 1000) / 1000)} A`);
 }

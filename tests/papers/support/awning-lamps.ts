@@ -50,24 +50,3 @@ export const awningLamps: Document = {
   ],
   situations: [{ id: "working", name: "Lamps switched on", set: { engine: "running", s1: "on" } }],
 };
-
-const always = { hot: "always", via: "direct", when: "always" } as const;
-const whenLit = { hot: "switched", via: "direct", when: "s1 is on" } as const;
-
-/** How its terminals stand, worked out by hand. */
-export const awningStanding = {
-  "bat.+": always,
-  "f1.1": always,
-  "f1.2": always,
-  "k1.30": always,
-  "k1.87a": { hot: "at-rest", via: "direct", when: "s1 is off" },
-  "s1.1": always,
-  "s1.2": whenLit,
-  "k1.86": whenLit,
-  "k1.87": whenLit,
-  "la1.+": whenLit,
-  "la2.+": whenLit,
-} as const;
-
-/** The device that guards each wire, worked out by hand; w1 stands before it. */
-export const awningGuards = { w2: "f1", w3: "f1", w4: "f1", w6: "f1", w7: "f1" } as const;

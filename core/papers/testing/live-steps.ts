@@ -1,0 +1,116 @@
+import type { NetPart, NetTerminal } from "../../netlist/index.ts";
+import { conductionOf, isHotAtRest, wireGroups, workingSituations, type WorkingSituation } from "../lists/index.ts";
+import { unbroken } from "../layout/index.ts";
+import type { PaperSource } from "../paper.ts";
+import { partName, terminalName } from "../words/index.ts";
+import { voltsText, type TestRow, type TestStep } from "./test-step.ts";
+
+/** A reading this near the solved volts passes: meters, batteries and charge differ. Our own choice. */
+const NEAR_V = 0.5;
+
+/** Hot at rest: volts where the map says live, nothing elsewhere. */
+export function restStep(source: PaperSource): TestStep {
+  const { report } = source;
+  const rows = wireGroups(source).flatMap((group): TestRow[] => {
+    const spot = group.find(({ wires }) => wires.length === 0) ?? group[0]!;
+    const standing = report.terminals[spot.address];
+    const volts = report.situations["rest"]?.terminals[spot.address]?.volts ?? null;
+    if (!standing || standing.hot === "never" || spot.cover === "cavity" || volts === null) return [];
+    const isHot = isHotAtRest(standing.hot);
+    return [
+      {
+        red: terminalName(spot),
+        black: "battery negative",
+        meter: "V",
+        expected: voltsText(volts),
+        pass: isHot ? within(volts) : "under 0.1 V",
+        look: isHot ? feederOf(spot, source) : "a wire on the wrong pin, a welded contact",
+      },
+    ];
+  });
+  return { title: "Hot at rest", set: "battery on, every fuse in, key out, everything off", rows };
+}
+
+/** Function table: what is on and what stays off, at rest and in each situation. */
+export function functionSteps(source: PaperSource): TestStep[] {
+  const rest = source.report.situations["rest"];
+  const cases = [
+    ...(rest ? [{ name: "At rest", set: "everything off", readings: rest }] : []),
+    ...workingSituations(source),
+  ];
+  return cases.map(({ name, set, readings }) => ({
+    title: `Function: ${name}`,
+    set,
+    rows: usersOf(source).flatMap((part): TestRow[] => {
+      const reading = readings.parts[part.part.id];
+      const [red, black] = part.terminals;
+      if (reading?.on === undefined || !red || !black) return [];
+      return [
+        {
+          red: terminalName(red),
+          black: terminalName(black),
+          meter: "V",
+          expected: onWords(reading.on, reading.volts),
+          pass:
+            reading.on === true && typeof reading.volts === "number"
+              ? `on, ${within(reading.volts)}`
+              : reading.on === false
+                ? "stays off"
+                : "",
+          look:
+            reading.on === true
+              ? `fuse, relay, then ground of ${partName(part.part)}`
+              : "a second feed: backfeed, wrong pin",
+        },
+      ];
+    }),
+  }));
+}
+
+function onWords(on: boolean | null, volts: number | null | undefined): string {
+  if (on === null) return "not settled";
+  return `${on ? "ON" : "off"}${typeof volts === "number" ? `, ${voltsText(volts)}` : ""}`;
+}
+
+/** Volts of the battery while it charges. */
+export function chargeStep(source: PaperSource): TestStep {
+  const batteries = source.netlist.parts.filter(({ kind, settings }) => kind.facts?.(settings).battery !== undefined);
+  const rows = workingSituations(source)
+    .filter(({ isRunning }) => isRunning)
+    .flatMap((situation) => batteries.flatMap((battery) => chargeRow(battery, situation)));
+  return { title: "Charge", set: "engine running, everything on, five minutes", rows };
+}
+
+function chargeRow({ part, terminals }: NetPart, { name, readings }: WorkingSituation): TestRow[] {
+  const { volts } = readings.parts[part.id] ?? {};
+  const [plus, minus] = terminals;
+  if (typeof volts !== "number" || !plus || !minus) return [];
+  return [
+    {
+      red: terminalName(plus),
+      black: terminalName(minus),
+      meter: "V",
+      expected: voltsText(volts),
+      pass: `steady, ${within(volts)}`,
+      look: `alternator, belt, its cable (${name})`,
+    },
+  ];
+}
+
+/** Parts a person sees as on or off. */
+export function usersOf({ netlist }: PaperSource): NetPart[] {
+  return netlist.parts.filter(({ elements }) =>
+    elements.some(({ spec }) => spec.type === "converter" || (spec.type === "load" && spec.role === "use")),
+  );
+}
+
+function within(volts: number): string {
+  return unbroken(`${(volts - NEAR_V).toFixed(1)} to ${(volts + NEAR_V).toFixed(1)} V`);
+}
+
+/** The last device between a source and the spot, to look at when it is dead. */
+function feederOf(spot: NetTerminal, source: PaperSource): string {
+  const way = conductionOf(source, "rest").wayTo(spot.node);
+  const device = way.findLast(({ through }) => "spec" in through && through.spec.type === "protection")?.through;
+  return device && "spec" in device ? `${partName(device.part.part)}, then its feed` : "the battery and its main cable";
+}

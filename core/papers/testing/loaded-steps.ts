@@ -1,0 +1,98 @@
+import type { NetElement, NetPart, NetTerminal } from "../../netlist/index.ts";
+import type { ReportSituation } from "../../report/index.ts";
+import { conductionOf, deviceAmps, deviceRows, workingSituations, type WorkingSituation } from "../lists/index.ts";
+import type { PaperSource } from "../paper.ts";
+import { ampsWords, partName, terminalName } from "../words/index.ts";
+import { usersOf } from "./live-steps.ts";
+import { voltsText, type TestRow, type TestStep } from "./test-step.ts";
+
+/** A drop passes up to this much over the solved one, and by this share of it: meters and terminals differ. Our own choice. */
+const DROP_SLACK_V = 0.05;
+const DROP_SLACK_SHARE = 0.25;
+/** Clamp readings within this of the sheet pass: field practice, 10 to 15 %. */
+const AMPS_SLACK_SHARE = 0.15;
+/** Less current makes no drop worth reading. */
+const LEAST_A = 0.1;
+
+/** Loaded drops in each situation: feed, each device and contact on the way, return; the whole circuit is their sum. */
+export function dropSteps(source: PaperSource): TestStep[] {
+  return workingSituations(source).map((situation) => ({
+    title: `Loaded drop: ${situation.name}`,
+    set: `${situation.set}; everything working`,
+    rows: [
+      ...usersOf(source).flatMap((part) => loadDrops(part, situation, source)),
+      ...source.netlist.elements.flatMap((element) => elementDrop(element, situation.readings)),
+    ],
+  }));
+}
+
+/** Amps through each device in each situation. */
+export function ampsSteps(source: PaperSource): TestStep[] {
+  return workingSituations(source).map(({ name, set, readings }) => ({
+    title: `Amps: ${name}`,
+    set,
+    rows: deviceRows(source).flatMap((device): TestRow[] => {
+      const { amps } = deviceAmps(device, readings);
+      if (amps === null || Math.abs(amps) < LEAST_A) return [];
+      const size = Math.abs(amps);
+      return [
+        {
+          red: `clamp round the feed of ${device.name}`,
+          black: "",
+          meter: "A",
+          expected: ampsWords(size),
+          pass: `${(size * (1 - AMPS_SLACK_SHARE)).toFixed(1)} to ${(size * (1 + AMPS_SLACK_SHARE)).toFixed(1)} A`,
+          look: "a load missing, or one too many",
+        },
+      ];
+    }),
+  }));
+}
+
+function loadDrops(part: NetPart, situation: WorkingSituation, source: PaperSource): TestRow[] {
+  if (situation.readings.parts[part.part.id]?.on !== true) return [];
+  const use = part.elements.find(({ spec }) => spec.type === "load" || spec.type === "converter");
+  const way = use ? conductionOf(source, situation.id).wayTo(use.a) : [];
+  const pole = source.netlist.elements.find(({ spec, a }) => spec.type === "source" && a === way[0]?.from);
+  if (!use || !pole || pole.spec.type !== "source") return [];
+  const at = (terminal: string) => source.netlist.terminalAt.get(`${pole.part.part.id}.${terminal}`);
+  const plus = at(pole.spec.plus);
+  const minus = at(pole.spec.minus);
+  const [loadPlus, loadMinus] = part.terminals;
+  const name = partName(part.part);
+  return [
+    ...(plus && loadPlus
+      ? drop(plus, loadPlus, situation.readings, `feed of ${name}: joints, contacts, then size`)
+      : []),
+    ...(minus && loadMinus
+      ? drop(loadMinus, minus, situation.readings, `return of ${name}: studs and joints first`)
+      : []),
+  ];
+}
+
+function elementDrop({ spec, part }: NetElement, readings: ReportSituation): TestRow[] {
+  if (spec.type !== "protection" && spec.type !== "contact") return [];
+  const reading = readings.parts[part.part.id];
+  const way = reading?.ways?.[(spec.type === "protection" ? spec.terminal : "") || spec.b] ?? reading;
+  if (typeof way?.amps !== "number" || Math.abs(way.amps) < LEAST_A) return [];
+  const ends = [spec.a, spec.b].map((end) => part.terminals.find(({ terminal }) => terminal.name === end));
+  const [from, to] = way.amps > 0 ? ends : ends.toReversed();
+  return from && to ? drop(from, to, readings, `holder, blades or contacts of ${partName(part.part)}`) : [];
+}
+
+function drop(from: NetTerminal, to: NetTerminal, readings: ReportSituation, look: string): TestRow[] {
+  const [high, low] = [from, to].map(({ address }) => readings.terminals[address]?.volts);
+  if (typeof high !== "number" || typeof low !== "number") return [];
+  const dropV = high - low;
+  const limitV = dropV + Math.max(DROP_SLACK_V, dropV * DROP_SLACK_SHARE);
+  return [
+    {
+      red: terminalName(from),
+      black: terminalName(to),
+      meter: "V",
+      expected: voltsText(dropV),
+      pass: `up to ${voltsText(limitV)}`,
+      look,
+    },
+  ];
+}
