@@ -48,6 +48,13 @@ export function boxHolds(box: Box, [x, y]: Point): boolean {
   return x >= box.left && x <= box.right && y >= box.top && y <= box.bottom;
 }
 
+/** Whether all of `inner` lies in `outer`, edges included. */
+export function boxHoldsBox(outer: Box, inner: Box): boolean {
+  return (
+    inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom
+  );
+}
+
 /** Distance from a point to the nearest spot of a box, 0 inside it. Grid steps. */
 export function distanceToBox(box: Box, [x, y]: Point): number {
   return Math.hypot(Math.max(box.left - x, 0, x - box.right), Math.max(box.top - y, 0, y - box.bottom));

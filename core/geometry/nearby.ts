@@ -1,16 +1,23 @@
-import { boxesTouch } from "./box.ts";
+import { boxesTouch, boxHoldsBox, growBox, unionBox } from "./box.ts";
 import { BoxGrid } from "./box-grid.ts";
 import type { Box } from "./stroke.ts";
 
-/** Up to so many questions are answered by looking at every box; only then is a grid worth making. */
-const FEW_QUESTIONS = 48;
+/** How far around a first question the answers to the next ones are looked out. Grid steps. */
+const AROUND = 24;
+/** Looking through all boxes more often than this, a grid is worth making. */
+const MOST_SEARCHES = 6;
 const CELL = 16;
 
-/** A growing list of boxes that can be asked which of them touch a place; cheap to make when few questions follow. */
+/**
+ * A growing list of boxes that can be asked which of them touch a place. Quick both for many questions all over the sheet and
+ * for a few in one spot, as after a small edit.
+ */
 export class Nearby {
   private readonly boxes: Box[] = [];
   private grid: BoxGrid | null = null;
-  private questions = 0;
+  /** The boxes in the spot the questions have been about so far. */
+  private spot: { readonly region: Box; readonly found: number[] } | null = null;
+  private searches = 0;
 
   constructor(boxes: Iterable<Box> = []) {
     for (const box of boxes) this.boxes.push(box);
@@ -18,14 +25,22 @@ export class Nearby {
 
   /** Puts a box in under the next number. */
   add(box: Box): void {
-    this.grid?.add(this.boxes.length, box);
-    this.boxes.push(box);
+    const index = this.boxes.push(box) - 1;
+    this.grid?.add(index, box);
+    if (this.spot !== null && boxesTouch(this.spot.region, box)) this.spot.found.push(index);
   }
 
   /** Numbers of the boxes that touch `place`. */
   touching(place: Box): number[] {
-    this.questions++;
-    if (this.questions <= FEW_QUESTIONS) return this.among(this.boxes.keys(), place);
+    if (this.spot !== null && boxHoldsBox(this.spot.region, place)) return this.among(this.spot.found, place);
+    if (this.searches < MOST_SEARCHES) {
+      this.searches++;
+      const around = growBox(place, AROUND);
+      const region = this.spot === null ? around : unionBox(this.spot.region, around);
+      this.spot = { region, found: this.among(this.boxes.keys(), region) };
+      return this.among(this.spot.found, place);
+    }
+    this.spot = null;
     this.grid ??= this.makeGrid();
     return this.among(this.grid.near(place), place);
   }

@@ -2,6 +2,7 @@ import { splitAddress, type Wire } from "../document/index.ts";
 import {
   Area,
   type Box,
+  boxesTouch,
   boxOfPoints,
   growBox,
   Nearby,
@@ -123,12 +124,12 @@ function finished(
 }
 
 function symbolsOf(partAt: ReadonlyMap<string, PartPicture>): SymbolsIn {
-  let rooms: readonly Box[] | null = null;
+  let parts: readonly PartPicture[] | null = null;
   let nearby: Nearby | null = null;
   return (box) => {
-    const all = (rooms ??= [...partAt.values()].flatMap((part) => part.room));
-    nearby ??= new Nearby(all);
-    return nearby.touching(box).map((index) => all[index]!);
+    const all = (parts ??= [...partAt.values()]);
+    nearby ??= new Nearby(all.map((part) => part.extent));
+    return nearby.touching(box).flatMap((index) => all[index]!.room.filter((each) => boxesTouch(each, box)));
   };
 }
 

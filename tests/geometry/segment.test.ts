@@ -1,6 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BoxGrid, crossingOf, distanceToSegment, nearestOnRoute, straightened } from "../../core/geometry/index.ts";
+import {
+  boxesTouch,
+  BoxGrid,
+  Nearby,
+  crossingOf,
+  distanceToSegment,
+  nearestOnRoute,
+  straightened,
+} from "../../core/geometry/index.ts";
 
 describe("runs of a wire", () => {
   it("cross where a level one passes an upright one", () => {
@@ -85,5 +93,30 @@ describe("a grid of boxes", () => {
     grid.add(7, box);
     grid.remove(7, box);
     expect(grid.near(box)).toEqual([]);
+  });
+});
+
+describe("boxes asked about by place", () => {
+  it("are found as by looking at each, however many were asked for or added before", () => {
+    const coordinate = fc.integer({ min: -90, max: 90 });
+    const box = fc
+      .tuple(coordinate, coordinate, fc.nat(12), fc.nat(12))
+      .map(([left, top, width, height]) => ({ left, top, right: left + width, bottom: top + height }));
+    const steps = fc.array(fc.tuple(fc.boolean(), box), { maxLength: 60 });
+    fc.assert(
+      fc.property(steps, (all) => {
+        const nearby = new Nearby();
+        const added: Parameters<typeof boxesTouch>[0][] = [];
+        for (const [isQuestion, each] of all) {
+          if (!isQuestion) {
+            nearby.add(each);
+            added.push(each);
+            continue;
+          }
+          const expected = [...added.keys()].filter((index) => boxesTouch(added[index]!, each));
+          expect(nearby.touching(each).toSorted((a, b) => a - b)).toEqual(expected);
+        }
+      }),
+    );
   });
 });

@@ -1,11 +1,5 @@
-import { type Box, boxesTouch, BoxGrid, boxOfPoints, growBox, unionBox } from "../../../core/geometry/index.ts";
-import {
-  extentOf,
-  type Lettering,
-  type PartPicture,
-  type Picture,
-  type WirePicture,
-} from "../../../core/picture/index.ts";
+import { type Box, boxesTouch, BoxGrid, growBox } from "../../../core/geometry/index.ts";
+import type { PartPicture, Picture, WirePicture } from "../../../core/picture/index.ts";
 
 /** A part or a wire of the drawing with its room on the sheet and its place in document order. */
 export interface SceneItem<P extends PartPicture | WirePicture> {
@@ -22,13 +16,13 @@ export type ScenePart = SceneItem<PartPicture>;
 export type SceneWire = SceneItem<WirePicture>;
 
 const CELL = 12;
+/** Room for line widths, bows and marks around what a part or wire draws. Grid steps. */
+const LINE = 0.4;
 
 /** The drawing kept findable by place and by id. Taking in the next picture costs only what changed. */
 export class Scene {
-  readonly parts = new Shelfful<PartPicture>((part) => withLettering(part.box, part.lettering));
-  readonly wires = new Shelfful<WirePicture>((wire) =>
-    withLettering(growBox(boxOfPoints(wire.route) ?? { left: 0, top: 0, right: 0, bottom: 0 }, 0.4), wire.lettering),
-  );
+  readonly parts = new Shelfful<PartPicture>();
+  readonly wires = new Shelfful<WirePicture>();
   picture: Picture | null = null;
 
   /** Takes in a picture; the boxes where the drawing changed, or `null` when all of it did. */
@@ -49,18 +43,13 @@ class Shelfful<P extends PartPicture | WirePicture> {
   private readonly slotOf = new Map<string, number>();
   private readonly free: number[] = [];
   private grid = new BoxGrid(CELL);
-  private readonly measure: (picture: P) => Box;
-
-  constructor(measure: (picture: P) => Box) {
-    this.measure = measure;
-  }
 
   get(id: string): SceneItem<P> | null {
     const slot = this.slotOf.get(id);
     return slot === undefined ? null : (this.slots[slot] ?? null);
   }
 
-  /** All items that may draw inside a box, in document order. */
+  /** All items that may draw inside a box. */
   touching(box: Box): SceneItem<P>[] {
     const found: SceneItem<P>[] = [];
     for (const slot of this.grid.near(box)) {
@@ -83,7 +72,7 @@ class Shelfful<P extends PartPicture | WirePicture> {
       const old = this.slots[slot] ?? null;
       seen.add(slot);
       if (old === null || old.picture !== picture)
-        this.replace(slot, old, { picture, extent: this.measure(picture), order, firstTerminal }, changed);
+        this.replace(slot, old, { picture, extent: growBox(picture.extent, LINE), order, firstTerminal }, changed);
       else if (old.order !== order || old.firstTerminal !== firstTerminal)
         this.slots[slot] = { ...old, order, firstTerminal };
       firstTerminal += terminalCount(picture);
@@ -119,8 +108,4 @@ class Shelfful<P extends PartPicture | WirePicture> {
       this.free.push(slot);
     }
   }
-}
-
-function withLettering(box: Box, lettering: readonly Lettering[]): Box {
-  return growBox(lettering.map(extentOf).reduce(unionBox, box), 0.2);
 }
