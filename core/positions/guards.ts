@@ -18,8 +18,13 @@ interface SourceReach {
   readonly distances: readonly (Distance | undefined)[];
 }
 
-/** By wire number. Guard is absent (`undefined`) where no way from a source leads: a return. */
-export function guardsOf(netlist: Netlist): WireGuard[] {
+/** `wires` by wire number, `nodes` by node: `undefined` where no way from a source leads, a return. */
+export interface Guards {
+  readonly wires: readonly WireGuard[];
+  readonly nodes: readonly (Guard | null | undefined)[];
+}
+
+export function guardsOf(netlist: Netlist): Guards {
   const graph = wayGraph(netlist);
   const starts = sourceStarts(netlist);
   const reaches = starts.map((start): SourceReach => ({
@@ -28,11 +33,15 @@ export function guardsOf(netlist: Netlist): WireGuard[] {
     distances: start.own === undefined ? unguardedDistances(graph, start) : [],
   }));
   const wired = wiredSets(netlist);
-  return netlist.wires.map((wire) => {
+  const wires = netlist.wires.map((wire) => {
     const ways = reaches.flatMap((one) => wayTo(netlist, graph, reaches, one, wire, wired) ?? []);
     const guard = ways.map((way): Reach => way.guard).reduce<Reach>(lessProtected, undefined);
     return { guard, unguardedM: guard === null ? shortestUnguarded(ways) : guard === undefined ? null : 0, ways };
   });
+  const nodes = graph.steps.map((_, node) =>
+    reaches.map(({ reach }) => reach[node]).reduce<Reach>(lessProtected, undefined),
+  );
+  return { wires, nodes };
 }
 
 /** Of all sources with no device on the way, the shortest; unknown as soon as one of them is. */

@@ -14,9 +14,12 @@ export function standingOf(netlist: Netlist): Standing {
   const devices = devicesByName(netlist);
   return {
     terminals: netlist.terminals.map(({ node, cover }): TerminalStanding => {
-      return { ...map.heat[node]!, bare: cover === "bare", faultA: faultAt(map, faults, node) };
+      const faultA = faultAt(map, faults, node);
+      const guard = guards.nodes[node];
+      const clearsWithinS = guard && faultA !== null ? clearingTime(guard, faultA, devices) : null;
+      return { ...map.heat[node]!, bare: cover === "bare", guard, faultA, clearsWithinS };
     }),
-    wires: netlist.wires.map((wire, at) => wireStanding(netlist, wire, guards[at]!, map, faults, devices)),
+    wires: netlist.wires.map((wire, at) => wireStanding(netlist, wire, guards.wires[at]!, map, faults, devices)),
     samples: map.samples,
     combinations: map.combinations,
     unproved: map.unproved,

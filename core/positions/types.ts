@@ -16,6 +16,10 @@ export interface TerminalStanding {
   readonly bare: boolean;
   /** Dead short from here to battery negative, amps, worst combination; `null`: never hot by a direct way. */
   readonly faultA: number | null;
+  /** What stands between this metal and its sources, worst case; as `WireStanding.guard`. */
+  readonly guard: Guard | null | undefined;
+  /** Longest time the guard may take at `faultA`; `null`: it may never, or no published table says. */
+  readonly clearsWithinS: number | null;
 }
 
 export interface Guard {

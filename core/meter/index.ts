@@ -1,0 +1,1 @@
+export { readClampAmps, readOhms, readVolts, type Leads, type MeterReading } from "./meter.ts";

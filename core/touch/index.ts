@@ -1,0 +1,1 @@
+export { touchTest, type Touch } from "./touch-test.ts";
