@@ -2,8 +2,8 @@ import type { Solution } from "../circuit/index.ts";
 import type { NetPart } from "../netlist/index.ts";
 import { factsOf } from "../parts/index.ts";
 import { ampsThrough } from "../readings/index.ts";
-import { formatQuantity } from "../units/index.ts";
-import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
+import { betterPart } from "./remedies/better-part.ts";
+import { defineRule, type Finding, type Study } from "./rule.ts";
 import { elementsIn } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
 import { amount, nameOf, placeName, situationOf } from "./study/words.ts";
@@ -41,7 +41,7 @@ function overfull(study: Study, part: NetPart): Finding[] {
       at: [part.part.id, ...over.map(({ of }) => of).filter((of) => of !== part.part.id)],
       measure: { sumA: worst.value, limitA: first.limitA, of: first.of, situation: worst.situation.id },
       remedies: [
-        ...(first.of === part.part.id ? betterPart(part, worst.value) : []),
+        ...(first.of === part.part.id ? betterPart(study, part, worst.value) : []),
         { id: "split", text: "Split it over two feeds", edits: [] },
       ],
     },
@@ -78,16 +78,5 @@ function limitsOn({ netlist, standing }: Study, part: NetPart): readonly Limit[]
     ...own,
     ...(capacityA === null ? [] : [{ of: wire.id, limitA: capacityA }]),
     ...(guard?.ratingA ? [{ of: guard.at, limitA: guard.ratingA }] : []),
-  ];
-}
-
-function betterPart({ part, kind }: NetPart, sumA: number): readonly Remedy[] {
-  if (!("ratedA" in kind.settings)) return [];
-  return [
-    {
-      id: "better-part",
-      text: `Fit one rated ${formatQuantity(Math.ceil(sumA), "A")} or more`,
-      edits: [{ op: "set-props", id: part.id, change: { ratedA: Math.ceil(sumA) } }],
-    },
   ];
 }

@@ -38,7 +38,6 @@ function asked(at: readonly string[], missing: readonly string[]): Finding {
 function missingIn(part: NetPart): Finding[] {
   const { ratedA } = factsOf(part.part);
   const own = new Set<string>(ratedA === null ? ["rating"] : []);
-  if (part.settings["holderA"] === null) own.add("holder's rating");
   const ways: Finding[] = [];
   for (const { spec } of part.elements) {
     const missing = unknownOf(spec);
@@ -46,6 +45,7 @@ function missingIn(part: NetPart): Finding[] {
     if (spec.type === "protection" && spec.terminal !== "") ways.push(...wayOf(part, spec.terminal, missing));
     else own.add(missing);
   }
+  if (part.settings["holderA"] === null) own.add("holder's rating");
   return [...(own.size > 0 ? [asked([part.part.id], [...own])] : []), ...ways];
 }
 

@@ -15,7 +15,7 @@ export const coilUnsuppressed = defineRule({
     const feed = nameOf(study, finding.at[1]!);
     return finding.level
       ? `${coil} has no diode or resistor across its coil; whether the vehicle's electronics drive ${feed} is not known. Enter whether it is watched or pulsed.`
-      : `Each time ${coil} lets go, its coil kicks a spike into the electronics behind ${feed}.`;
+      : `Each time ${nameOf(study, finding.at[0]!)} lets go, its coil kicks a spike into the electronics behind ${feed}.`;
   },
 });
 

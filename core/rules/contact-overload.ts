@@ -1,4 +1,5 @@
 import { ampsThrough } from "../readings/index.ts";
+import { largestGuardA } from "./remedies/better-part.ts";
 import { formatQuantity } from "../units/index.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { addressOf, elementsOf, partId, type ElementOf } from "./study/elements.ts";
@@ -49,13 +50,14 @@ function overloaded(study: Study, starts: readonly Start[], contact: ElementOf<"
     {
       at: [partId(contact), addressOf(contact, contact.spec.b)],
       measure: { amps: worst.amps, ratedA, situation: worst.situation, starting: worst.starting },
-      remedies: betterContact(contact, worst.amps),
+      remedies: betterContact(study, contact, worst.amps),
     },
   ];
 }
 
-function betterContact({ part, spec }: ElementOf<"contact">, amps: number): readonly Remedy[] {
-  const ratedA = Math.ceil(amps);
+/** Rated for what runs and for the fuse ahead, so that it need not be changed twice. */
+function betterContact(study: Study, { part, spec }: ElementOf<"contact">, amps: number): readonly Remedy[] {
+  const ratedA = Math.max(Math.ceil(amps), largestGuardA(study, part));
   const change = part.kind.rerate?.(part.settings, spec.b, ratedA);
   if (!change) return [];
   const text = `Fit one whose contact is rated ${formatQuantity(ratedA, "A")} or more`;

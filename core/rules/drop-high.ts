@@ -5,7 +5,7 @@ import { partId, usesOf, type ElementOf } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
 import { isEnergised, tiesIn } from "./study/ties.ts";
 import { works } from "./study/working.ts";
-import { amount, placeName, situationOf } from "./study/words.ts";
+import { amount, nameOf, situationOf } from "./study/words.ts";
 import { worstOf } from "./study/worst.ts";
 
 export const dropHigh = defineRule({
@@ -15,7 +15,7 @@ export const dropHigh = defineRule({
   source: "A truck engine maker's 5 % (general wiring) and fire and ambulance specifications' 10 %; ABYC E-11",
   check: (study) => usesOf(study.netlist).flatMap((use) => starved(study, use)),
   say: (finding, study) =>
-    `Only ${amount(finding, "volts", "V")} reaches ${placeName(finding, study)} ${situationOf(finding, study)}: ${amount(finding, "lossV", "V")}, or ${amount(finding, "lossPercent", "")} %, is lost on the way there and back (${finding.measure["limitPercent"]} % is the limit).`,
+    `Only ${amount(finding, "volts", "V")} reaches ${nameOf(study, finding.at[0]!)} ${situationOf(finding, study)}: ${amount(finding, "lossV", "V")}, or ${amount(finding, "lossPercent", "")} %, is lost on the way there and back (${finding.measure["limitPercent"]} % is the limit).`,
 });
 
 function starved(study: Study, use: ElementOf<"load">): Finding[] {

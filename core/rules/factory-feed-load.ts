@@ -3,7 +3,7 @@ import { defineRule, type Finding, type Study } from "./rule.ts";
 import { partId } from "./study/elements.ts";
 import { existingOf, tappedFeeds, type TappedFeed } from "./study/feeds.ts";
 import { isOver } from "./study/limits.ts";
-import { amount, listOf, placeName, situationOf } from "./study/words.ts";
+import { amount, listOf, nameOf, placeName, situationOf } from "./study/words.ts";
 import { worstOf } from "./study/worst.ts";
 
 export const factoryFeedLoad = defineRule({
@@ -23,7 +23,7 @@ export const factoryFeedLoad = defineRule({
     if (monitored === "yes") {
       return `${place} is watched by the vehicle's computer, and ${hung} hangs on it: it may show a fault, switch off or be damaged.`;
     }
-    return `How much may be added to ${place} is not stated, and ${hung} hangs on it: enter what the vehicle's maker allows.`;
+    return `How much may be added to ${nameOf(study, finding.at[0]!)} is not stated, and ${hung} hangs on it: enter what the vehicle's maker allows.`;
   },
 });
 

@@ -1,6 +1,7 @@
 import type { NetWire } from "../netlist/index.ts";
 import { fuseAtSource } from "./remedies/fuse-at-source.ts";
 import { smallerDevice } from "./remedies/rerate-device.ts";
+import { sizeFor } from "./remedies/wire-sizes.ts";
 import { thickerWire } from "./remedies/thicker-wire.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { isOver } from "./study/limits.ts";
@@ -39,14 +40,15 @@ function overguarded(study: Study, wire: NetWire): Finding[] {
       remedies: [
         ...smallerDevice(study, worst.at, capacityA),
         ...thickerWire(study, wire, worst.ratingA),
-        ...fuseAtStep(study, wire, worst.source),
+        ...fuseAtStep(study, wire, worst.source, worst.ratingA),
       ],
     },
   ];
 }
 
-/** A fuse of its own where the thin wire begins. */
-function fuseAtStep(study: Study, wire: NetWire, source: string): readonly Remedy[] {
+/** A fuse of its own where the thin wire begins, on a lead thick enough for the large one. */
+function fuseAtStep(study: Study, wire: NetWire, source: string, ratingA: number): readonly Remedy[] {
   const step = routeTo(study.netlist, source, wire, true)?.at(-1);
-  return step ? fuseAtSource(study, step, []) : [];
+  const leadSize = sizeFor(study.netlist, wire, ratingA);
+  return step && leadSize !== null ? fuseAtSource(study, step, [], leadSize) : [];
 }

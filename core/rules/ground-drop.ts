@@ -5,7 +5,7 @@ import { defineRule, type Finding } from "./rule.ts";
 import { partId, usesOf, type ElementOf } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
 import { isEnergised, tiesIn } from "./study/ties.ts";
-import { amount, placeName, situationOf } from "./study/words.ts";
+import { amount, nameOf, situationOf } from "./study/words.ts";
 import { worstOf } from "./study/worst.ts";
 
 const LIMIT_V = 0.2;
@@ -28,7 +28,7 @@ export const groundDrop = defineRule({
       ];
     }),
   say: (finding, study) =>
-    `The negative of ${placeName(finding, study)} stands ${amount(finding, "groundV", "V")} above the battery's ${situationOf(finding, study)}: the loss is on the ground side, where ${LIMIT_V} V is the limit.`,
+    `The negative of ${nameOf(study, finding.at[0]!)} stands ${amount(finding, "groundV", "V")} above the battery's ${situationOf(finding, study)}: the loss is on the ground side, where ${LIMIT_V} V is the limit.`,
 });
 
 /** Volts at the lower end of a load that draws, over the negative it comes back to; `null` when it is not fed straight. */

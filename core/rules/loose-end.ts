@@ -47,11 +47,12 @@ function isDead({ part, node, terminal }: NetTerminal, wire: NetWire): boolean {
   return !leading.some(({ spec, a, b }) => {
     if (spec.type === "source" || spec.type === "converter") return true;
     const other = part.terminals.filter((each) => each.node === (a === node ? b : a));
-    // A load without its return is no-return's affair; the far end of an inner element is not a place for a wire.
-    return other.length === 0 || other.some(({ wires }) => wires.length > 0) || (isUser(spec.type) && a === node);
+    // A load or coil without its return is no-return's affair; the far end of an inner element is not a place for a wire.
+    return (
+      other.length === 0 ||
+      other.some(({ wires }) => wires.length > 0) ||
+      (spec.type === "load" && a === node) ||
+      spec.type === "coil"
+    );
   });
-}
-
-function isUser(type: string): boolean {
-  return type === "load" || type === "coil";
 }

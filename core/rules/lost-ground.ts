@@ -1,6 +1,8 @@
 import type { Solution } from "../circuit/index.ts";
+import type { Wire } from "../document/index.ts";
 import { ampsThrough, voltsBetween, type SituationReading } from "../readings/index.ts";
-import { defineRule, type Finding, type Study } from "./rule.ts";
+import { NewIds } from "./remedies/new-ids.ts";
+import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { partId } from "./study/elements.ts";
 import { sharedReturns, type Consumer, type SharedReturn } from "./study/shared-returns.ts";
 import { amount, listOf, nameOf, situationOf } from "./study/words.ts";
@@ -54,11 +56,28 @@ function lost(study: Study, group: readonly SharedReturn[]): Finding[] {
     {
       at: [...wires, ...new Set(worst.odd.map(({ consumer }) => partId(consumer)))],
       measure: { volts: worst.odd[0]!.volts, wires: wires.length, situation: worst.situation.id },
-      remedies: [
-        { id: "second-return", text: "Give them separate returns, or this one a second way to ground", edits: [] },
-      ],
+      remedies: [secondReturn(study, group)],
     },
   ];
+}
+
+/** A wire of the same size beside them, from the loads' end to the far end. */
+function secondReturn({ netlist }: Study, group: readonly SharedReturn[]): Remedy {
+  // The search notes the farthest from the source first.
+  const [first] = group as [SharedReturn];
+  const last = group.at(-1)!;
+  const far = last.wire.from === last.behind ? last.wire.to : last.wire.from;
+  const { size } = first.wire.wire;
+  const lengths = group.map(({ wire }) => wire.wire.metres ?? Number.NaN);
+  const metres = lengths.reduce((sum, each) => sum + each, 0);
+  const wire: Wire = {
+    id: new NewIds(netlist.document).next("w"),
+    from: first.behind.address,
+    to: far.address,
+    ...(size === undefined ? {} : { size }),
+    ...(Number.isNaN(metres) ? {} : { metres: Math.round(metres * 1000) / 1000 }),
+  };
+  return { id: "second-return", text: "Run a second return beside this one", edits: [{ op: "add-wire", wire }] };
 }
 
 function isDrawing({ solution }: SituationReading, consumer: Consumer): boolean {

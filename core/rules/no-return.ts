@@ -33,9 +33,16 @@ function withoutReturn(study: Study): Finding[] {
     .filter(({ spec }) => spec.type !== "load" || spec.role === "use")
     .filter((consumer) => !isWhole(consumer) && (isFed(consumer.a) || isFed(consumer.b)))
     .map((consumer) => {
-      const end = addressOf(consumer, endNames(consumer)[isFed(consumer.a) ? 1 : 0]);
+      const end = missingEnd(study, consumer, isFed);
       return { at: [partId(consumer), end], measure: {}, remedies: returnTo(study, end) };
     });
+}
+
+/** The end that should lead back: the one with no wire, else the one that is not fed. */
+function missingEnd({ netlist }: Study, consumer: Consumer, isFed: (node: number) => boolean): string {
+  const ends = endNames(consumer).map((name) => addressOf(consumer, name));
+  const unwired = ends.find((address) => netlist.terminalAt.get(address)?.wires.length === 0);
+  return unwired ?? ends[isFed(consumer.a) ? 1 : 0]!;
 }
 
 function endNames({ spec }: Consumer): readonly [string, string] {

@@ -1,4 +1,5 @@
 import type { Edit } from "../document/index.ts";
+import { changedTo } from "../parts/index.ts";
 import { switchInFeed } from "./remedies/switch-in-feed.ts";
 import { meantToStayOn } from "./remedies/meant-to-stay-on.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
@@ -49,11 +50,20 @@ function moveToWorkingContact(study: Study, use: ElementOf<"load">): readonly Re
       return [
         {
           id: "move-to-87",
-          text: `Move the wire from ${contact.spec.b} to ${working.spec.b}`,
-          edits: moveWires(study, from, to),
+          text: `Move the wire from ${contact.spec.b} to ${working.spec.b}, of a relay that has no ${contact.spec.b}`,
+          edits: [...moveWires(study, from, to), ...withoutRestContact(contact)],
         },
       ];
     });
+}
+
+/** Left bare, the old contact would be live at rest. */
+function withoutRestContact({ part, spec }: ElementOf<"contact">): readonly Edit[] {
+  if (!("contact" in part.settings))
+    return [{ op: "set-cover", terminal: `${part.part.id}.${spec.b}`, cover: "covered" }];
+  const change: Edit = { op: "set-props", id: part.part.id, change: changedTo.withoutRestContact };
+  if (part.part.covers?.[spec.b] === undefined) return [change];
+  return [change, { op: "set-cover", terminal: `${part.part.id}.${spec.b}`, cover: undefined }];
 }
 
 function moveWires({ netlist }: Study, from: string, to: string): Edit[] {

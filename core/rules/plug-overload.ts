@@ -1,7 +1,7 @@
 import type { NetPart } from "../netlist/index.ts";
 import { factsOf } from "../parts/index.ts";
 import { ampsThrough } from "../readings/index.ts";
-import { formatQuantity } from "../units/index.ts";
+import { betterPart } from "./remedies/better-part.ts";
 import { defineRule, type Finding, type Study } from "./rule.ts";
 import { addressOf, elementsIn } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
@@ -24,18 +24,11 @@ function overloaded(study: Study, part: NetPart): Finding[] {
   return elementsIn(part, "link").flatMap((way): Finding[] => {
     const worst = worstOf(study, ({ solution }) => Math.abs(ampsThrough(solution, way)));
     if (!worst || !isOver(worst.value, ratedA)) return [];
-    const rating = Math.ceil(worst.value);
     return [
       {
         at: [part.part.id, addressOf(way, way.spec.a)],
         measure: { amps: worst.value, ratedA, situation: worst.situation.id },
-        remedies: [
-          {
-            id: "better-plug",
-            text: `Fit a plug whose contacts stand ${formatQuantity(rating, "A")} or more`,
-            edits: [{ op: "set-props", id: part.part.id, change: { ratedA: rating } }],
-          },
-        ],
+        remedies: betterPart(study, part, worst.value),
       },
     ];
   });

@@ -1,7 +1,7 @@
 import { defineRule, type Finding } from "./rule.ts";
 import { partId } from "./study/elements.ts";
 import { tappedFeeds, type TappedFeed } from "./study/feeds.ts";
-import { listOf, nameOf } from "./study/words.ts";
+import { listOf, nameOf, placeName } from "./study/words.ts";
 
 export const pulsedTrigger = defineRule({
   id: "pulsed-trigger",
@@ -14,7 +14,7 @@ export const pulsedTrigger = defineRule({
     const hung = listOf(study, finding.at.slice(0, -1));
     return finding.level
       ? `Whether ${feed} is pulsed is not known; if it is, ${hung} will buzz or flicker. Measure it and enter the answer.`
-      : `${feed} is pulsed: ${hung} will buzz or flicker on it.`;
+      : `${placeName(finding, study, finding.at.length - 1)} is pulsed: ${hung} will buzz or flicker on it.`;
   },
 });
 

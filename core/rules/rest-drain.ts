@@ -47,7 +47,7 @@ export const restDrain = defineRule({
       typeof days === "number"
         ? `the battery is half flat in about ${formatNumber(days, 2)} days`
         : "enter the battery's amp-hours to see how long it lasts";
-    return `${loads === "" ? "Something" : loads} draws ${amount(finding, "restDrainA", "A")} with everything switched off: ${flat}.`;
+    return `With everything switched off ${amount(finding, "restDrainA", "A")} is drawn${loads === "" ? "" : ` by ${loads}`}: ${flat}.`;
   },
 });
 

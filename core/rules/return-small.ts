@@ -1,12 +1,12 @@
 import { factsOf } from "../parts/index.ts";
 import { ampsThrough } from "../readings/index.ts";
 import { thickerWire } from "./remedies/thicker-wire.ts";
-import { formatQuantity } from "../units/index.ts";
-import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
+import { betterPart } from "./remedies/better-part.ts";
+import { defineRule, type Finding, type Study } from "./rule.ts";
 import { isOver } from "./study/limits.ts";
 import { sharedReturns, type Consumer, type SharedReturn } from "./study/shared-returns.ts";
 import { partId } from "./study/elements.ts";
-import { amount, listOf, placeName } from "./study/words.ts";
+import { amount, listOf, nameOf } from "./study/words.ts";
 import { worstOf } from "./study/worst.ts";
 
 export const returnSmall = defineRule({
@@ -17,7 +17,7 @@ export const returnSmall = defineRule({
   check: (study) => sharedReturns(study).flatMap((shared) => [...tooThin(study, shared), ...strip(study, shared)]),
   say(finding, study) {
     const loads = listOf(study, finding.at.slice(1));
-    return `All of ${loads} come back through ${placeName(finding, study)}: ${amount(finding, "sumA", "A")} together, but it stands ${amount(finding, "capacityA", "A")}.`;
+    return `All of ${loads} come back through ${nameOf(study, finding.at[0]!)}: ${amount(finding, "sumA", "A")} together, but it stands ${amount(finding, "capacityA", "A")}.`;
   },
 });
 
@@ -39,12 +39,13 @@ function strip(study: Study, { behind: { part }, serves }: SharedReturn): Findin
   const { returnBar, ratedA } = factsOf(part.part);
   const sumA = sumOf(study, serves);
   if (!returnBar || ratedA == null || !isOver(sumA, ratedA)) return [];
-  const better: Remedy = {
-    id: "better-part",
-    text: `Fit one rated ${formatQuantity(Math.ceil(sumA), "A")} or more`,
-    edits: [{ op: "set-props", id: part.part.id, change: { ratedA: Math.ceil(sumA) } }],
-  };
-  return [{ at: [part.part.id, ...partsOf(serves)], measure: { sumA, capacityA: ratedA }, remedies: [better] }];
+  return [
+    {
+      at: [part.part.id, ...partsOf(serves)],
+      measure: { sumA, capacityA: ratedA },
+      remedies: betterPart(study, part, sumA),
+    },
+  ];
 }
 
 /** All of them on together, each at the most it draws in any situation or is stated to draw. */

@@ -8,7 +8,7 @@ import { defineRule, type Finding, type Study } from "./rule.ts";
 import { deviceId, elementsOf, partId, type ElementOf } from "./study/elements.ts";
 import { isOver, isUnder } from "./study/limits.ts";
 import { startsOf, type Start } from "./study/starts.ts";
-import { amount, nameOf, placeName, situationOf } from "./study/words.ts";
+import { amount, nameOf, situationOf } from "./study/words.ts";
 
 /** A device without published times is taken to hold twice its rating for a start (blade fuses hold it 0.15 s at least). */
 const HOLDS_MULTIPLE = 2;
@@ -30,7 +30,7 @@ export const startSurge = defineRule({
   },
   say(finding, study) {
     const { why } = finding.measure;
-    const starts = `${placeName(finding, study)} starts ${situationOf(finding, study)}`;
+    const starts = `${nameOf(study, finding.at[0]!)} starts ${situationOf(finding, study)}`;
     if (why === "sag") {
       return `As ${starts} it gets only ${amount(finding, "startVolts", "V")} and needs ${amount(finding, "minV", "V")}: it may not start.`;
     }
@@ -52,24 +52,33 @@ function devices(study: Study, { use, situation, solution }: Start): Finding[] {
     const startA = Math.abs(ampsThrough(solution, device));
     const runningA = Math.abs(ampsThrough(situation.solution, device));
     if (ratingA === null || !isOver(startA, ratingA) || !isOver(startA, runningA)) return [];
-    const holdsS = holdsForS(device.spec.gates, ratingA, startA);
-    const isSure =
-      holdsS === null ? !isOver(startA, HOLDS_MULTIPLE * ratingA) : seconds !== null && !isOver(seconds, holdsS);
-    if (isSure) return [];
+    if (holds(device.spec.gates, ratingA, startA, seconds)) return [];
     const isUnknown = seconds === null && !isOver(startA, HOLDS_MULTIPLE * ratingA);
-    const larger = fuseOfAtLeast(Math.max(startA / HOLDS_MULTIPLE, ratingA * 1.01));
+    const holdsS = holdsForS(device.spec.gates, ratingA, startA);
     return [
       {
         ...(isUnknown ? { level: "cant-check" } : {}),
         at: [partId(use), deviceId(device)],
         measure: { why: "fuse", startA, ratingA, startS: seconds, holdsS, situation: situation.id },
-        remedies: [
-          ...slower(study, device, ratingA, startA, seconds),
-          ...(larger ? largerDevice(study, deviceId(device), larger.ratingA) : []),
-        ],
+        remedies: [...slower(study, device, ratingA, startA, seconds), ...larger(study, device, startA, seconds)],
       },
     ];
   });
+}
+
+/** Surely carries the start: for as long as it lasts, or, where no times are published, up to twice its rating. */
+function holds(body: string | null, ratingA: number, startA: number, seconds: number | null): boolean {
+  if (!isOver(startA, ratingA)) return true;
+  const holdsS = holdsForS(body, ratingA, startA);
+  return holdsS === null ? !isOver(startA, HOLDS_MULTIPLE * ratingA) : seconds !== null && !isOver(seconds, holdsS);
+}
+
+/** The smallest larger fuse that carries the start. */
+function larger(study: Study, device: ElementOf<"protection">, startA: number, seconds: number | null) {
+  for (let fuse = fuseOfAtLeast(device.spec.ratingA! * 1.01); fuse; fuse = fuseOfAtLeast(fuse.ratingA * 1.01)) {
+    if (holds(fuse.body, fuse.ratingA, startA, seconds)) return largerDevice(study, deviceId(device), fuse.ratingA);
+  }
+  return [];
 }
 
 /** The same rating in a body that takes the start, where one is sold. */

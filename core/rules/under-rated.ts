@@ -1,6 +1,7 @@
 import type { NetElement, NetPart, NetTerminal } from "../netlist/index.ts";
 import { factsOf } from "../parts/index.ts";
 import type { Guard } from "../positions/index.ts";
+import { betterPart } from "./remedies/better-part.ts";
 import { smallerDevice } from "./remedies/rerate-device.ts";
 import { formatQuantity } from "../units/index.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
@@ -59,7 +60,7 @@ function bodies(study: Study, part: NetPart): Finding[] {
     {
       at: [id, ...new Set(worst.map(({ address }) => address)), first.guard.at],
       measure: { of: "body", ratedA, guardA: first.guard.ratingA },
-      remedies: [...betterPart(part, first.guard), ...smallerDevice(study, first.guard.at, ratedA)],
+      remedies: [...betterPart(study, part, first.guard.ratingA!), ...smallerDevice(study, first.guard.at, ratedA)],
     },
   ];
 }
@@ -77,17 +78,6 @@ function guardsOn(study: Study, terminals: readonly NetTerminal[]): { address: s
       return guard ? [{ address, guard }] : [];
     }),
   );
-}
-
-function betterPart({ part, kind }: NetPart, { ratingA }: Guard): readonly Remedy[] {
-  if (!("ratedA" in kind.settings) || ratingA === null) return [];
-  return [
-    {
-      id: "better-part",
-      text: `Fit one rated ${formatQuantity(ratingA, "A")} or more`,
-      edits: [{ op: "set-props", id: part.id, change: { ratedA: ratingA } }],
-    },
-  ];
 }
 
 function diodes(study: Study, part: NetPart): Finding[] {

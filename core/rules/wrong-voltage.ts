@@ -44,14 +44,14 @@ function wrongVolts(study: Study, use: ElementOf<"load">): Finding[] {
       {
         at: [partId(use)],
         measure: { volts: lowest.volts, minV, situation: lowest.situation.id },
-        remedies: lessDrop(study, use, lowest.situation, minV - lowest.volts),
+        remedies: [...lessDrop(study, use, lowest.situation, minV - lowest.volts), rightPart],
       },
     ];
   }
   const idle = got.find(({ volts, situation }) => volts > 0 && givesUp(use, situation));
   if (!idle) return [];
   const measure = { volts: idle.volts, minV, situation: idle.situation.id, why: "gives-up" };
-  return [{ at: [partId(use)], measure, remedies: [] }];
+  return [{ at: [partId(use)], measure, remedies: [rightPart] }];
 }
 
 function wrongCoilVolts(study: Study, coil: ElementOf<"coil">): Finding[] {
@@ -86,5 +86,7 @@ function givesUp({ spec, branch }: ElementOf<"load">, { solution }: SituationRea
 }
 
 function harmed(at: readonly string[], { volts, situation }: Got, maxV: number): Finding {
-  return { level: "stop", at, measure: { volts, maxV, situation: situation.id }, remedies: [] };
+  return { level: "stop", at, measure: { volts, maxV, situation: situation.id }, remedies: [rightPart] };
 }
+
+const rightPart = { id: "right-part", text: "Fit one made for these volts, or feed it through a converter", edits: [] };

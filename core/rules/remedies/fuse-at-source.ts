@@ -7,26 +7,32 @@ import { isUnder } from "../study/limits.ts";
 import type { Leg } from "../study/route.ts";
 import { mostAmps } from "../study/worst.ts";
 import { nameOf } from "../study/words.ts";
-import { fuseFor, fuseOfAtLeast } from "./fuse-choice.ts";
+import { fuseFor, fuseOfAtLeast, fuseOfAtMost } from "./fuse-choice.ts";
 import { insertInWire } from "./insert-in-wire.ts";
 import { NewIds } from "./new-ids.ts";
 import { sizeFor } from "./wire-sizes.ts";
 
 /** Near enough to its source for every rule of placing. */
 const FUSE_WITHIN_M = 0.15;
+/** Amps below which no situation shows what the wire is for. */
+const LEAST_LOAD_A = 0.01;
+const USUAL_A = 30;
 
 /**
  * A fuse put into a wire at the end that faces its source, to protect that wire and `behind`. Rated for the load; where the wires
- * are too thin for that, they grow. Empty where no fuse or wire sold is large enough.
+ * are too thin for that, they grow. `leadSize` is for the short piece ahead of it. Empty where no fuse or wire sold is large enough.
  */
-export function fuseAtSource(study: Study, { wire, near }: Leg, behind: readonly NetWire[]): readonly Remedy[] {
+export function fuseAtSource(
+  study: Study,
+  { wire, near }: Leg,
+  behind: readonly NetWire[],
+  leadSize?: string,
+): readonly Remedy[] {
   const { netlist } = study;
   const wires = [...new Set([wire, ...behind])];
   const loadA = mostAmps(study, wire.wire.id);
   const capacityA = Math.min(...wires.map((each) => each.capacityA ?? Number.POSITIVE_INFINITY));
-  const fuse =
-    fuseFor(loadA, capacityA, netlist.system.fuseLoadPercent) ??
-    fuseOfAtLeast((loadA * 100) / netlist.system.fuseLoadPercent);
+  const fuse = chosenFuse(loadA, capacityA, netlist.system.fuseLoadPercent);
   if (!fuse) return [];
   const thin = wires.filter((each) => each.capacityA !== null && isUnder(each.capacityA, fuse.ratingA));
   const sizes = thin.map((each) => sizeFor(netlist, each, fuse.ratingA));
@@ -42,6 +48,7 @@ export function fuseAtSource(study: Study, { wire, near }: Leg, behind: readonly
     towardsTo: near === "from" ? "2" : "1",
     end: near,
     withinM: FUSE_WITHIN_M,
+    ...(leadSize === undefined ? {} : { leadSize }),
   });
   const place = nameOf(study, near === "from" ? wire.from.address : wire.to.address);
   return [
@@ -51,4 +58,10 @@ export function fuseAtSource(study: Study, { wire, near }: Leg, behind: readonly
       edits: [...thicker, ...inserted],
     },
   ];
+}
+
+/** Where nothing is known to run, the largest the wires allow, up to a usual one. */
+function chosenFuse(loadA: number, capacityA: number, loadPercent: number) {
+  if (loadA < LEAST_LOAD_A) return fuseOfAtMost(Math.min(capacityA, USUAL_A));
+  return fuseFor(loadA, capacityA, loadPercent) ?? fuseOfAtLeast((loadA * 100) / loadPercent);
 }

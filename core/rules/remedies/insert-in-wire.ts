@@ -13,6 +13,8 @@ interface Insertion {
   /** At which end of the wire the part sits, and how far from it at most. */
   readonly end: "from" | "to";
   readonly withinM: number;
+  /** Size of the short piece between that end and the part, where it must be another. */
+  readonly leadSize?: string;
 }
 
 /**
@@ -20,7 +22,7 @@ interface Insertion {
  * wire like it. The two lengths add up to the old one; an unknown length leaves the long piece unknown.
  */
 export function insertInWire(document: Document, ids: NewIds, wire: Wire, insertion: Insertion): Edit[] {
-  const { kind, props, covers, towardsFrom, towardsTo, end, withinM } = insertion;
+  const { kind, props, covers, towardsFrom, towardsTo, end, withinM, leadSize } = insertion;
   const id = ids.next(kind.letter);
   const shortM = wire.metres === undefined ? withinM : Math.min(withinM, rounded(wire.metres / 2));
   const longM = wire.metres === undefined ? undefined : rounded(wire.metres - shortM);
@@ -39,6 +41,7 @@ export function insertInWire(document: Document, ids: NewIds, wire: Wire, insert
         to: `${id}.${towardsFrom}`,
         metres: firstM,
         via: undefined,
+        ...(leadSize !== undefined && end === "from" ? { size: leadSize } : {}),
         ...(ends?.to ? { ends: ends.from ? { from: ends.from } : undefined } : {}),
       },
     },
@@ -48,11 +51,19 @@ export function insertInWire(document: Document, ids: NewIds, wire: Wire, insert
         ...same,
         id: ids.next("w"),
         from: `${id}.${towardsTo}`,
+        ...(leadSize !== undefined && end === "to" ? { size: leadSize } : {}),
         ...(secondM === undefined ? {} : { metres: secondM }),
+        ...(wire.label ? { label: freeLabel(document, wire.label) } : {}),
         ...(ends?.to ? { ends: { to: ends.to } } : {}),
       },
     },
   ];
+}
+
+/** The old number with the first letter nobody has: L3a. */
+function freeLabel({ wires }: Document, label: string): string {
+  const letter = [..."abcdefghijklmnopqrstuvwxyz"].find((each) => wires.every((wire) => wire.label !== label + each));
+  return label + (letter ?? "");
 }
 
 /** To the millimetre, so that a sum of lengths reads as the old one. */

@@ -3,7 +3,7 @@ import type { Finding, Study } from "../rule.ts";
 
 /**
  * A place as a person knows it. A part by its label with its id, "Awning relay (k1)", or its title, "relay k1"; a wire by what
- * is printed on it; a terminal by its mark, "87a of Awning relay (k1)".
+ * is printed on it; a terminal by its mark, "terminal 87a of Awning relay (k1)".
  */
 export function nameOf(study: Study, place: string): string {
   const { wireAt, partAt, terminalAt } = study.netlist;
@@ -12,7 +12,7 @@ export function nameOf(study: Study, place: string): string {
   const part = partAt.get(place);
   if (part) return part.part.label ? `${part.part.label} (${place})` : `${part.kind.title.toLowerCase()} ${place}`;
   const terminal = terminalAt.get(place);
-  return terminal ? `${terminal.terminal.name} of ${nameOf(study, terminal.part.part.id)}` : place;
+  return terminal ? `terminal ${terminal.terminal.name} of ${nameOf(study, terminal.part.part.id)}` : place;
 }
 
 /** The place of a finding (its `at` of that number, the first unless said) in words, at the start of a sentence. */
