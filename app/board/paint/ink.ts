@@ -12,6 +12,14 @@ export interface Ink {
   readonly lettering: boolean;
 }
 
+/** What of a wire is drawn in ink. */
+export type WireInk = Pick<WirePicture, "route" | "hops" | "lettering">;
+
+/** A bare line along a route. */
+export function plainWire(route: readonly Point[]): WireInk {
+  return { route, hops: [], lettering: [] };
+}
+
 /** Line widths in grid steps (0.18, 0.35 and 0.7 mm at 5 mm a step), and the thinnest they get in device pixels. */
 const WIDTH: Readonly<Record<Weight, number>> = { thin: 0.036, normal: 0.07, thick: 0.14 };
 const LEAST_PX: Readonly<Record<Weight, number>> = { thin: 0.7, normal: 1, thick: 1.6 };
@@ -36,7 +44,7 @@ export function widthOf(ink: Ink, weight: Weight): number {
 export function drawInk(
   ink: Ink,
   parts: readonly PartPicture[],
-  wires: readonly WirePicture[],
+  wires: readonly WireInk[],
   joints: readonly Point[],
 ): void {
   const { context, palette } = ink;
@@ -51,7 +59,7 @@ export function drawInk(
   drawLettering(ink, parts, wires);
 }
 
-function drawWires(ink: Ink, wires: readonly WirePicture[]): void {
+function drawWires(ink: Ink, wires: readonly WireInk[]): void {
   const { context } = ink;
   context.lineWidth = widthOf(ink, "normal");
   context.beginPath();
@@ -60,7 +68,11 @@ function drawWires(ink: Ink, wires: readonly WirePicture[]): void {
 }
 
 /** Adds a wire's line to the path, with a bow over each wire it steps over. */
-export function traceRoute(context: CanvasRenderingContext2D, { route, hops }: WirePicture, withBows: boolean): void {
+export function traceRoute(
+  context: CanvasRenderingContext2D,
+  { route, hops }: Pick<WireInk, "route" | "hops">,
+  withBows: boolean,
+): void {
   route.forEach(([x, y], i) => {
     if (i === 0) return context.moveTo(x, y);
     const [fromX, fromY] = route[i - 1]!;
@@ -183,7 +195,7 @@ interface Letters {
   readonly upright: boolean;
 }
 
-function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly WirePicture[]): void {
+function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly WireInk[]): void {
   const { context, palette, stepPx } = ink;
   const isLegible = (size: number) => size * stepPx >= LEAST_LETTER_PX;
   context.textBaseline = "middle";

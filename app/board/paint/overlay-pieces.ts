@@ -1,10 +1,10 @@
 import { type Box, boxOfPoints, growBox, moveBox, type Point, unionBox } from "../../../core/geometry/index.ts";
 import type { PartPicture } from "../../../core/picture/index.ts";
 import type { Lead } from "../board-controller.ts";
-import type { DraftWire } from "../board-overlay.ts";
+import type { DraftWire, Lift } from "../board-overlay.ts";
 import { placeOnSheet } from "../place-on-sheet.ts";
 import type { Frame } from "./frame.ts";
-import { drawInk, type Ink, traceRoute } from "./ink.ts";
+import { drawInk, type Ink, plainWire, traceRoute } from "./ink.ts";
 import { traceFinger, traceProbe } from "./lead-shapes.ts";
 import type { Scene } from "./scene.ts";
 
@@ -43,30 +43,37 @@ function addIfAny(pieces: Piece[], piece: Piece | null): void {
 function selectionPieces(frame: Frame, scene: Scene, margin: number): Piece[] {
   const { lift } = frame.overlay;
   const { selection } = frame;
-  if (selection.size === 0) return [];
-  const moved = (id: string): Point => (lift?.moving.has(id) === true ? [lift.dx, lift.dy] : [0, 0]);
+  if (lift !== null && lift.moving.size > MANY) return [groupOutline(lift, scene, margin)];
   const boxes: { readonly id: string; readonly box: Box }[] = [];
   const wires: string[] = [];
   for (const id of selection) {
     const part = scene.parts.get(id);
-    if (part !== null) boxes.push({ id, box: moveBox(growBox(part.picture.box, 0.35), ...moved(id)) });
+    const isMoving = lift?.moving.has(id) === true;
+    if (part !== null) boxes.push({ id, box: frameOf(part.picture.box, isMoving ? lift : null) });
     else if (scene.wires.get(id) !== null && lift?.hidden.has(id) !== true) wires.push(id);
   }
-  const pieces = wires
-    .map((id) => wireSelection(id, scene, selection.size === 1, margin))
-    .filter((piece) => piece !== null);
-  if (boxes.length === 0) return pieces;
-  if (boxes.length <= MANY) pieces.push(...boxes.map(({ id, box }) => outline(id, [box], margin)));
-  else if (lift === null)
-    pieces.push(
-      outline(
-        `all of ${frame.revision}`,
-        boxes.map(({ box }) => box),
-        margin,
-      ),
-    );
-  else pieces.push(outline("group", [boxes.map(({ box }) => box).reduce(unionBox)], margin));
-  return pieces;
+  const isOnly = selection.size === 1;
+  const pieces = wires.map((id) => wireSelection(id, scene, isOnly, margin)).filter((piece) => piece !== null);
+  if (boxes.length <= MANY) return [...pieces, ...boxes.map(({ id, box }) => outline(id, [box], margin))];
+  const all = boxes.map(({ box }) => box);
+  return [...pieces, outline(`${frame.revision}`, all, margin)];
+}
+
+function frameOf(box: Box, lift: Lift | null): Box {
+  return moveBox(growBox(box, 0.35), lift?.dx ?? 0, lift?.dy ?? 0);
+}
+
+/** Hulls of large groups by what is lifted, which stays the same object as long as the drag goes on. */
+const hulls = new WeakMap<ReadonlySet<string>, Box>();
+
+function groupOutline(lift: Lift, scene: Scene, margin: number): Piece {
+  let hull = hulls.get(lift.moving);
+  if (hull === undefined) {
+    const boxes = [...lift.moving].flatMap((id) => scene.parts.get(id)?.picture.box ?? []);
+    hull = boxes.reduce(unionBox);
+    hulls.set(lift.moving, hull);
+  }
+  return outline("group", [frameOf(hull, lift)], margin);
 }
 
 function outline(id: string, boxes: readonly Box[], margin: number): Piece {
@@ -195,7 +202,7 @@ function draft({ id, route }: DraftWire, margin: number): Piece {
     boxes: runBoxes(route, margin),
     draw({ context, palette, stepPx }) {
       context.beginPath();
-      traceRoute(context, { id, ends: ["", ""], route, hops: [], lettering: [] }, false);
+      traceRoute(context, plainWire(route), false);
       context.strokeStyle = palette.preview;
       context.lineWidth = Math.max(0.1, 2 / stepPx);
       context.setLineDash([0.5, 0.3]);

@@ -4,7 +4,7 @@ import type { Picture } from "../../../core/picture/index.ts";
 import type { Lift } from "../board-overlay.ts";
 import { damageRects, type PixelRect } from "./damage.ts";
 import type { Frame } from "./frame.ts";
-import { drawGrid, drawInk, type Ink } from "./ink.ts";
+import { drawGrid, drawInk, type Ink, plainWire } from "./ink.ts";
 import { LiveMarks, standingOf } from "./live-marks.ts";
 import { drawLive } from "./live-paint.ts";
 import { overlayPieces, type Piece, runBoxes } from "./overlay-pieces.ts";
@@ -76,7 +76,9 @@ export class Painter {
     const wasComplete = this.resting.isComplete(viewport);
     const isLeft = this.fillTiles(viewport, isZooming);
     const pieces = new Map(overlayPieces(frame, this.scene).map((piece) => [piece.key, piece]));
-    const boxes = changed === null || !wasComplete ? null : [...changed, ...this.changedPieces(pieces, frame)];
+    const isGroupMoved = this.isManyLifted && this.last?.overlay.lift !== frame.overlay.lift;
+    const isAll = changed === null || !wasComplete || isGroupMoved;
+    const boxes = isAll ? null : [...changed, ...this.changedPieces(pieces, frame)];
     const rects = boxes === null ? null : damageRects(boxes, viewport);
     if (rects === null)
       this.paintRect(context, frame, viewport, pieces, { x: 0, y: 0, width: viewport.width, height: viewport.height });
@@ -240,7 +242,7 @@ export class Painter {
     drawInk(
       ink,
       [],
-      lift.stretched.map(({ id, route }) => ({ id, ends: ["", ""] as const, route, hops: [], lettering: [] })),
+      lift.stretched.map(({ route }) => plainWire(route)),
       [],
     );
   }

@@ -19,6 +19,9 @@ const CELL = 12;
 /** Room for line widths, bows and marks around what a part or wire draws. Grid steps. */
 const LINE = 0.4;
 
+/** With more changes than this the drawing counts as changed all over. */
+const MOST_CHANGES = 600;
+
 /** The drawing kept findable by place and by id. Taking in the next picture costs only what changed. */
 export class Scene {
   readonly parts = new Shelfful<PartPicture>();
@@ -33,7 +36,7 @@ export class Scene {
       ...this.parts.update(picture.parts, (part) => part.terminals.length),
       ...this.wires.update(picture.wires, () => 0),
     ];
-    return isFirst ? null : changed;
+    return isFirst || changed.length > MOST_CHANGES ? null : changed;
   }
 }
 
