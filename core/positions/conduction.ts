@@ -8,25 +8,34 @@ export type Conduction = ReadonlySet<number>;
 /** More combinations than this are not compared; every contact then counts as closed, which can only overstate a fault. */
 const MOST_COMPARED = 2 ** 12;
 
+/** Up to this many ways are all kept: closing a contact can lessen a fault too, where it joins another frame or a second short. */
+const MOST_KEPT = 8;
+
 /**
- * The ways a group can stand that no other way of it outdoes: more closed contacts only ever add to a fault current, so the rest
- * need no look. Relays stand as solved for each combination; unsettled ones are left out.
+ * The ways a group can stand that matter to a fault: all of a few, else those that no other way outdoes, as more closed contacts
+ * as good as always add to a fault current. Relays stand as solved for each combination; unsettled ones are left out.
  */
-export function fullestConductions(netlist: Netlist, group: Group, relays: RelayTables | null): Conduction[] {
+export function faultConductions(netlist: Netlist, group: Group, relays: RelayTables | null): Conduction[] {
   const moved = group.elements.filter(({ spec }) => spec.type === "contact" || spec.type === "source");
   if (!relays || group.size > MOST_COMPARED) return [new Set(moved.map(({ branch }) => branch))];
-  const found: Conduction[] = [];
+  const found = new Map<string, Conduction>();
   for (let index = 0; index < group.size; index++) {
     if (!relays.settled.has(index)) continue;
-    const here = new Set(
-      moved.filter((element) => conducts(netlist, group, relays, element, index)).map(({ branch }) => branch),
-    );
-    if (found.some((other) => isWithin(here, other))) continue;
-    const kept = found.filter((other) => !isWithin(other, here));
-    found.length = 0;
-    found.push(...kept, here);
+    const here = moved
+      .filter((element) => conducts(netlist, group, relays, element, index))
+      .map(({ branch }) => branch);
+    found.set(here.join(" "), new Set(here));
   }
-  return found;
+  const all = found.size > 0 ? [...found.values()] : [new Set<number>()];
+  return all.length <= MOST_KEPT ? all : withoutOutdone(all);
+}
+
+function withoutOutdone(all: readonly Conduction[]): Conduction[] {
+  const kept: Conduction[] = [];
+  for (const way of all.toSorted((one, other) => other.size - one.size)) {
+    if (!kept.some((other) => isWithin(way, other))) kept.push(way);
+  }
+  return kept;
 }
 
 function conducts(netlist: Netlist, group: Group, relays: RelayTables, element: NetElement, index: number): boolean {

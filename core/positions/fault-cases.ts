@@ -3,7 +3,7 @@ import type { Group } from "./groups.ts";
 import type { Rails } from "./rails.ts";
 
 /** Up to this many ways for groups to stand together are all looked at; above, one group varies while the others stand at their first. */
-const MOST_TOGETHER = 2 ** 9;
+const MOST_TOGETHER = 2 ** 6;
 
 /** Ways of one group that look alike from the rails, and so to every other group. */
 type Alike = readonly Conduction[];

@@ -1,7 +1,7 @@
 import { restCombination, stateOf, type Netlist } from "../netlist/index.ts";
-import { isFixed } from "./rails.ts";
-import { shortCurrents } from "./short-currents.ts";
+import { createSolver } from "../solver/index.ts";
 import type { Conduction } from "./conduction.ts";
+import { isFixed } from "./circuits.ts";
 
 /**
  * Amps of a dead short from each node to battery negative, in the combination that gives most; -1 where no source drives one.
@@ -14,9 +14,11 @@ export function faultCurrents(netlist: Netlist, cases: readonly (readonly Conduc
     const isOff = spec.type === "load" || spec.type === "coil" || spec.type === "converter";
     if (branch >= 0 && (isOff || (spec.type === "diode" && spec.suppresses !== undefined))) leftOut[branch] = 1;
   }
+  // Relays stand as each case says, not as a solve without their coils would leave them.
+  const solver = createSolver({ ...netlist.circuit, relays: [] });
   const worst = new Float64Array(netlist.nodeCount).fill(-1);
   for (const conductions of cases) {
-    const amps = shortCurrents(netlist.circuit, faultState(netlist, conductions), leftOut);
+    const amps = solver.shortCurrents(faultState(netlist, conductions), { leaveOut: leftOut });
     for (let node = 0; node < worst.length; node++) worst[node] = Math.max(worst[node]!, amps[node]!);
   }
   return worst;

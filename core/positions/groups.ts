@@ -1,5 +1,6 @@
-import { controlNumber, controlPositions, NodeSets, type NetElement, type Netlist } from "../netlist/index.ts";
-import { isFixed, type Rails } from "./rails.ts";
+import { controlNumber, controlPositions, type NetElement, type Netlist } from "../netlist/index.ts";
+import { joinCircuits, movingElements } from "./circuits.ts";
+import type { Rails } from "./rails.ts";
 
 /**
  * Controls and relays that can influence one another, with the elements between them. Every combination of a group is looked at
@@ -19,7 +20,7 @@ export interface Group {
 const ENGINE = 0;
 
 export function groupsOf(netlist: Netlist, rails: Rails): Group[] {
-  const moving = netlist.elements.filter((element) => element.branch >= 0 && !isFixed(element));
+  const moving = movingElements(netlist);
   const circuits = joinCircuits(netlist, rails, moving);
   const byCircuit = new Map<number, NetElement[]>();
   moving.forEach((element, index) => {
@@ -29,28 +30,6 @@ export function groupsOf(netlist: Netlist, rails: Rails): Group[] {
     else byCircuit.set(circuit, [element]);
   });
   return [...byCircuit.values()].map((elements) => groupFrom(netlist, elements));
-}
-
-/** Joins elements that share a class that is no rail, a control, or a coil and its contact. */
-function joinCircuits(netlist: Netlist, rails: Rails, moving: readonly NetElement[]): NodeSets {
-  const circuits = new NodeSets(moving.length);
-  const first = new Map<string, number>();
-  const meet = (key: string, index: number) => {
-    const other = first.get(key);
-    if (other === undefined) first.set(key, index);
-    else circuits.join(other, index);
-  };
-  moving.forEach((element, index) => {
-    for (const node of [element.a, element.b, element.outA, element.outB]) {
-      if (node < 0) continue;
-      const one = rails.classOf[node]!;
-      if (rails.isRail[one] === 0) meet(`class ${one}`, index);
-    }
-    if (controlPositions(element)) meet(`control ${controlNumber(netlist, element)}`, index);
-    if (element.coil >= 0) meet(`coil ${element.coil}`, index);
-    if (element.spec.type === "coil") meet(`coil ${element.index}`, index);
-  });
-  return circuits;
 }
 
 function groupFrom(netlist: Netlist, elements: readonly NetElement[]): Group {

@@ -1,6 +1,6 @@
 import type { Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
-import { fullestConductions, type Conduction } from "./conduction.ts";
+import { faultConductions, type Conduction } from "./conduction.ts";
 import { faultCases } from "./fault-cases.ts";
 import { groupMap } from "./group-map.ts";
 import { groupsOf, type Group } from "./groups.ts";
@@ -33,7 +33,7 @@ export function liveMap(netlist: Netlist): LiveMap {
   for (const group of groups) {
     combinations += group.size;
     const tables = relayTables(netlist, group);
-    conductions.push(fullestConductions(netlist, group, tables));
+    conductions.push(faultConductions(netlist, group, tables));
     if (!tables) {
       for (const [one, heat] of overlargeGroup(netlist, rails, group)) byClass.set(one, heat);
       unproved.push({ controls: idsOf(netlist, group), why: "too-many", when: "" });

@@ -1,9 +1,11 @@
-import { NodeSets, type NetElement, type Netlist } from "../netlist/index.ts";
+import { NodeSets, type Netlist } from "../netlist/index.ts";
+import { isFixed, joinCircuits, movingElements, nodesOf } from "./circuits.ts";
 
 /**
  * The net with everything fixed drawn together: wires, joints and fitted fuses. Each set of nodes is one *class*. A class that
  * holds an end of a source that is always there is a *rail*: whatever the controls do, it stands where it stands, and so
- * circuits that only meet in rails do not influence one another.
+ * circuits that only meet in rails do not influence one another. A negative that some contact or diode can join to a positive
+ * (batteries put in series by a switch) is no rail, and of frames that meet in loads only one has any.
  */
 export interface Rails {
   readonly classOf: Int32Array;
@@ -32,8 +34,58 @@ export function railsOf(netlist: Netlist): Rails {
     }
   }
   for (let one = 0; one < minus.length; one++) if (anyPlus[one] === 1) minus[one] = 0;
-  const isRail = plus.map((value, one) => (value === 1 || minus[one] === 1 ? 1 : 0));
-  return { classOf, plus, minus, isRail };
+  const reached = reachedFrom(netlist, classOf, anyPlus);
+  const isRail = plus.map((value, one) => (value === 1 || (minus[one] === 1 && !reached.has(one)) ? 1 : 0));
+  return { classOf, plus, minus, isRail: onOneFrame(netlist, classOf, isRail) };
+}
+
+/**
+ * Rails tied to one another by sources that are always there stand still against each other: a frame. Where a circuit lies between
+ * two frames, the volts of the one hang on what else ties them, so only the frame with the better zero keeps its rails.
+ */
+function onOneFrame(netlist: Netlist, classOf: Int32Array, isRail: Uint8Array): Uint8Array {
+  const frames = new NodeSets(netlist.nodeCount);
+  for (const { spec, a, b } of netlist.elements) {
+    if (spec.type === "source" && spec.when === null) frames.join(classOf[a]!, classOf[b]!);
+  }
+  const moving = movingElements(netlist);
+  const circuits = joinCircuits(netlist, { classOf, isRail }, moving);
+  const met = new NodeSets(netlist.nodeCount);
+  const firstOf = new Map<number, number>();
+  moving.forEach((element, index) => {
+    for (const node of nodesOf(element)) {
+      const one = classOf[node]!;
+      if (isRail[one] === 0) continue;
+      const frame = frames.find(one);
+      const first = firstOf.get(circuits.find(index));
+      if (first === undefined) firstOf.set(circuits.find(index), frame);
+      else met.join(first, frame);
+    }
+  });
+  const best = new Map<number, number>();
+  for (const zero of netlist.circuit.references) {
+    const frame = frames.find(classOf[zero]!);
+    if (!best.has(met.find(frame))) best.set(met.find(frame), frame);
+  }
+  return isRail.map((value, one) => {
+    const frame = frames.find(one);
+    return value === 1 && (best.get(met.find(frame)) ?? frame) === frame ? 1 : 0;
+  });
+}
+
+/** Classes some contact or forward diode could join to one of `starts`, if all were closed. */
+function reachedFrom(netlist: Netlist, classOf: Int32Array, starts: Uint8Array): ReadonlySet<number> {
+  const next = new Map<number, number[]>();
+  const lead = (from: number, to: number) => next.set(from, [...(next.get(from) ?? []), to]);
+  for (const { spec, branch, a, b } of netlist.elements) {
+    if (branch < 0) continue;
+    const isDiode = spec.type === "diode" && spec.suppresses === undefined;
+    if (spec.type === "contact" || isDiode) lead(classOf[a]!, classOf[b]!);
+    if (spec.type === "contact") lead(classOf[b]!, classOf[a]!);
+  }
+  const reached = new Set(Array.from(starts.keys()).filter((one) => starts[one] === 1));
+  for (const one of reached) for (const other of next.get(one) ?? []) reached.add(other);
+  return reached;
 }
 
 /** Nodes joined without any contact: by wires, links and fitted protection. */
@@ -42,8 +94,4 @@ function fixedSets(netlist: Netlist): NodeSets {
   for (const wire of netlist.wires) sets.join(wire.from.node, wire.to.node);
   for (const element of netlist.elements) if (isFixed(element)) sets.join(element.a, element.b);
   return sets;
-}
-
-export function isFixed({ spec }: NetElement): boolean {
-  return spec.type === "link" || (spec.type === "protection" && spec.closed);
 }
