@@ -17,6 +17,12 @@ interface LinearBranches {
   readonly h: Float64Array;
 }
 
+/** Which network each node is in, numbered by first node, or -1 and not known where it holds no zero. */
+interface Networks {
+  readonly known: Uint8Array;
+  readonly network: Int32Array;
+}
+
 export class Assembly {
   readonly clusters: Clusters;
   readonly elimination: Elimination;
@@ -32,6 +38,9 @@ export class Assembly {
   private readonly firstOnSlot: Int32Array;
   private readonly nextOnSlot: Int32Array;
   private readonly positionV: Float64Array;
+  private readonly inflow: Float64Array;
+  private networksFound: Networks | null = null;
+  private networksShape = -1;
 
   constructor(table: BranchTable, references: readonly number[], links: readonly RigidLink[]) {
     this.table = table;
@@ -56,6 +65,7 @@ export class Assembly {
     this.zeroAt = new Int32Array(plan.count).fill(-1);
     for (const [cluster, node] of zeros) this.zeroAt[plan.positionOf[cluster]!] = node;
     this.positionV = new Float64Array(plan.count);
+    this.inflow = new Float64Array(plan.count);
     this.slotOf = new Int32Array(count).fill(-1);
     this.ownerOf = new Int32Array(count);
     this.firstOnSlot = new Int32Array(plan.slotTo.length).fill(-1);
@@ -101,14 +111,70 @@ export class Assembly {
     this.elimination.setEdge(slot, owner, slotG, slotH);
   }
 
-  /** Solves with the values loaded so far; fills `nodeV`. */
-  solve(nodeV: Float64Array): void {
+  /** Solves with the values loaded so far and, for each of `draws`, `extraA` more flowing from a to b; fills `nodeV`. */
+  solve(nodeV: Float64Array, draws: readonly number[], extraA: Float64Array): void {
     const { elimination, positionV, positionOf, zeroAt } = this;
     const { offset } = this.clusters;
     elimination.eliminate();
     for (let k = 0; k < positionV.length; k++) positionV[k] = zeroAt[k]! >= 0 ? -offset[zeroAt[k]!]! : 0;
-    elimination.solve(positionV);
+    elimination.solve(positionV, this.inflowOf(draws, extraA));
     for (let node = 0; node < nodeV.length; node++) nodeV[node] = positionV[positionOf[node]!]! + offset[node]!;
+  }
+
+  private inflowOf(draws: readonly number[], extraA: Float64Array): Float64Array | null {
+    const { inflow, positionOf, table } = this;
+    let isAny = false;
+    for (const index of draws) {
+      if (extraA[index] === 0) continue;
+      if (!isAny) inflow.fill(0);
+      isAny = true;
+      inflow[positionOf[table.a[index]!]!]! -= extraA[index]!;
+      inflow[positionOf[table.b[index]!]!]! += extraA[index]!;
+    }
+    return isAny ? inflow : null;
+  }
+
+  /**
+   * Volts by which every position is off, given the amps a to b that flow in all branches but the rigid ones: what would bring them
+   * into balance, or `null` where none misses it by more than `toleranceA`.
+   */
+  correction(flowA: Float64Array, toleranceA: number): Float64Array | null {
+    const { inflow, positionOf, slotOf, elimination } = this;
+    const { a, b, count } = this.table;
+    inflow.fill(0);
+    for (let i = 0; i < count; i++) {
+      if (slotOf[i]! < 0) continue;
+      inflow[positionOf[a[i]!]!]! -= flowA[i]!;
+      inflow[positionOf[b[i]!]!]! += flowA[i]!;
+    }
+    let worst = 0;
+    for (let k = 0; k < inflow.length; k++) worst = Math.max(worst, Math.abs(inflow[k]!));
+    if (worst <= toleranceA) return null;
+    elimination.respond(inflow);
+    return inflow;
+  }
+
+  /** Follows what conducts at present: open contacts part networks. */
+  networks(): Networks {
+    const { elimination, positionOf, zeroAt } = this;
+    if (this.networksFound && this.networksShape === elimination.shape) return this.networksFound;
+    const endsAt = elimination.networkEnds();
+    const numberOf = new Int32Array(zeroAt.length).fill(-1);
+    const known = new Uint8Array(positionOf.length);
+    const network = new Int32Array(positionOf.length);
+    let count = 0;
+    for (let node = 0; node < network.length; node++) {
+      const end = endsAt[positionOf[node]!]!;
+      if (zeroAt[end]! < 0) network[node] = -1;
+      else {
+        if (numberOf[end] === -1) numberOf[end] = count++;
+        known[node] = 1;
+        network[node] = numberOf[end]!;
+      }
+    }
+    this.networksShape = elimination.shape;
+    this.networksFound = { known, network };
+    return this.networksFound;
   }
 
   /** Resistance (ohm) between two nodes as the network stands, sources replaced by their resistances. */

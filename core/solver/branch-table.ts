@@ -31,6 +31,8 @@ export class BranchTable {
   readonly diodes: number[] = [];
   readonly loads: number[] = [];
   readonly converters: number[] = [];
+  /** Loads and converters: what takes in a current that hangs on its volts in its own way. */
+  readonly draws: number[] = [];
   /** Branches that can be rigid. */
   readonly zeroOhm: number[] = [];
 
@@ -67,9 +69,11 @@ export class BranchTable {
       case "power":
       case "current":
         this.loads.push(index);
+        this.draws.push(index);
         return;
       case "converter":
         this.converters.push(index);
+        this.draws.push(index);
         this.markZeroOhm(index);
         return;
       default:

@@ -16,6 +16,10 @@ import type { EliminationPlan } from "./ordering.ts";
 
 /** Below this sum of conductances (S) a position has no neighbour: it is the last of its network. */
 const NOTHING = 1e-200;
+/** From this resistance (ohm) up only ties lead on: a position that ends an island. */
+const TIES_ONLY_OHM = 1e9;
+/** What is left of currents this much larger, on leaving an island, is rounding: an island takes in what it gives out. */
+const CANCELLED = 1e-12;
 
 export class Elimination {
   readonly plan: EliminationPlan;
@@ -32,6 +36,8 @@ export class Elimination {
   private readonly isDirty: Uint8Array;
   private dirty: Int32Array;
   private dirtyCount = 0;
+  /** Goes up whenever a slot begins or ceases to conduct, and with it who is joined to whom. */
+  shape = 0;
 
   constructor(plan: EliminationPlan) {
     this.plan = plan;
@@ -116,7 +122,11 @@ export class Elimination {
     const inverse = Math.abs(sumG) > NOTHING ? 1 / sumG : 0;
     this.inverse[k] = inverse;
     this.rise[k] = -sumH * inverse;
-    for (let s = first; s < end; s++) share[s] = g[s]! * inverse;
+    for (let s = first; s < end; s++) {
+      const before = share[s]!;
+      share[s] = g[s]! * inverse;
+      if ((before === 0) !== (share[s] === 0)) this.shape++;
+    }
   }
 
   /** For every position, the last one of its network: follows what really conducts, so open contacts part networks. */
@@ -131,29 +141,51 @@ export class Elimination {
     return ends;
   }
 
-  /** Volts of every position; `v` holds on entry the volts wanted at the last position of each network, 0 or its zero's. */
-  solve(v: Float64Array): void {
-    const { slotStart, slotTo } = this.plan;
-    for (let k = this.plan.count - 1; k >= 0; k--) {
-      if (this.inverse[k] === 0) continue;
-      let sum = this.rise[k]!;
-      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) sum += this.share[s]! * v[slotTo[s]!]!;
+  /**
+   * Volts of every position; `v` holds on entry the volts wanted at the last position of each network. `inflow`: amps fed into the
+   * positions besides what the edges carry, overwritten.
+   */
+  solve(v: Float64Array, inflow: Float64Array | null): void {
+    const { inverse, rise, share } = this;
+    const { slotStart, slotTo, count } = this.plan;
+    if (inflow) this.carry(inflow);
+    for (let k = count - 1; k >= 0; k--) {
+      if (inverse[k] === 0) continue;
+      let sum = rise[k]!;
+      if (inflow) sum += inflow[k]! * inverse[k]!;
+      const end = slotStart[k + 1]!;
+      for (let s = slotStart[k]!; s < end; s++) sum += share[s]! * v[slotTo[s]!]!;
       v[k] = sum;
     }
   }
 
   /** Volts every position rises by when `inflow` (A) is fed into the positions, all else equal. Overwrites `inflow` with them. */
   respond(inflow: Float64Array): void {
+    const { inverse, share } = this;
     const { slotStart, slotTo, count } = this.plan;
-    for (let k = 0; k < count; k++) {
-      const current = inflow[k]!;
-      if (current === 0) continue;
-      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) inflow[slotTo[s]!]! += this.share[s]! * current;
-    }
+    this.carry(inflow);
     for (let k = count - 1; k >= 0; k--) {
-      let sum = inflow[k]! * this.inverse[k]!;
-      for (let s = slotStart[k]!; s < slotStart[k + 1]!; s++) sum += this.share[s]! * inflow[slotTo[s]!]!;
+      let sum = inflow[k]! * inverse[k]!;
+      const end = slotStart[k + 1]!;
+      for (let s = slotStart[k]!; s < end; s++) sum += share[s]! * inflow[slotTo[s]!]!;
       inflow[k] = sum;
+    }
+  }
+
+  /** Hands currents fed in at each position on to the later ones. */
+  private carry(inflow: Float64Array): void {
+    const { inverse, share } = this;
+    const { slotStart, slotTo, count } = this.plan;
+    let largest = 0;
+    for (let k = 0; k < count; k++) largest = Math.max(largest, Math.abs(inflow[k]!));
+    for (let k = 0; k < count; k++) {
+      const amps = inflow[k]!;
+      if (amps === 0) continue;
+      if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < CANCELLED * largest) inflow[k] = 0;
+      else {
+        const end = slotStart[k + 1]!;
+        for (let s = slotStart[k]!; s < end; s++) inflow[slotTo[s]!]! += share[s]! * amps;
+      }
     }
   }
 

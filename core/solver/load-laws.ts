@@ -1,8 +1,9 @@
 /**
  * What each kind of load draws at given volts, and the straight line that stands in for it near there.
  *
- * Volts and amps here are along the branch, a over b and a to b. A constant power's line is flat (a fixed current) in the plain
- * iteration and its tangent, a negative conductance, in Newton's. A filament's line is always its tangent: its conductance is positive.
+ * Volts and amps here are along the branch, a over b and a to b. Constant current and, in the plain iteration, constant power
+ * keep the line of a load that is off, and all they draw is extra; Newton's takes the tangent of a constant power, a
+ * negative conductance. A filament's line is always a tangent: its conductance is positive.
  */
 import type { FilamentBranch } from "../circuit/index.ts";
 import { TIE_S } from "./model.ts";
@@ -48,11 +49,6 @@ export function filamentNext({ watts, ratedV }: FilamentBranch, from: number, vo
   const goesDown = Math.abs(volts) < Math.abs(from) && Math.sign(volts) === Math.sign(amps);
   if (!goesDown || Math.abs(volts) <= COLD * ratedV) return volts;
   return Math.sign(amps) * ratedV * ((Math.abs(amps) * ratedV) / watts) ** (1 / FILAMENT_EXPONENT);
-}
-
-/** A fixed current, less what the tie beside it carries. */
-export function currentLine(amps: number, volts: number): Line {
-  return { g: TIE_S, h: amps - TIE_S * volts };
 }
 
 /** Tangent of a constant power at `volts`. */

@@ -29,14 +29,16 @@ export class Model {
   readonly emf: Float64Array;
   /** 1: taken out of the circuit altogether, ties included. */
   readonly absent: Uint8Array;
-  /** The linear stand-in of each branch: current a to b = g (va - vb) + h. */
+  /** The linear stand-in of each branch: current a to b = g (va - vb) + h, and of loads and converter inputs `extraA` more. */
   readonly g: Float64Array;
   readonly h: Float64Array;
+  readonly extraA: Float64Array;
   readonly nodeV: Float64Array;
   private readonly frames = new Map<string, Frame>();
   private frame: Frame | null = null;
   private frameIsStale = true;
   private emfChanged = true;
+  private isSolved = false;
   private readonly changed: number[] = [];
 
   constructor(circuit: Circuit) {
@@ -48,6 +50,7 @@ export class Model {
     this.absent = new Uint8Array(table.count);
     this.g = new Float64Array(table.count);
     this.h = new Float64Array(table.count);
+    this.extraA = new Float64Array(table.count);
     this.nodeV = new Float64Array(circuit.nodeCount);
     for (let index = 0; index < table.count; index++) {
       const branch = circuit.branches[index]!;
@@ -80,12 +83,20 @@ export class Model {
     this.absent[index] = absent ? 1 : 0;
   }
 
-  /** Sets a branch's stand-in: current a to b = g (va - vb) + h. */
+  /** Sets a branch's line: current a to b = g (va - vb) + h, and nothing extra. */
   setDraw(index: number, g: number, h: number): void {
+    if (this.extraA[index] !== 0) this.setExtra(index, 0);
     if (this.g[index] === g && this.h[index] === h) return;
     this.g[index] = g;
     this.h[index] = h;
     this.changed.push(index);
+    this.isSolved = false;
+  }
+
+  /** Lets a load or converter input draw this much more, a to b, than its line says. Cheaper than another line: nothing is eliminated again. */
+  setExtra(index: number, amps: number): void {
+    this.extraA[index] = amps;
+    this.isSolved = false;
   }
 
   setEmf(index: number, volts: number): void {
@@ -107,6 +118,7 @@ export class Model {
       this.frameIsStale = false;
       reload = true;
     }
+    if (!reload && this.isSolved) return null;
     const { assembly } = this.frame;
     if (reload) {
       const conflict = assembly.clusters.setVolts(this.emf);
@@ -115,7 +127,8 @@ export class Model {
       assembly.loadAll(this);
     } else for (const index of this.changed) assembly.load(index, this);
     this.changed.length = 0;
-    assembly.solve(this.nodeV);
+    assembly.solve(this.nodeV, this.table.draws, this.extraA);
+    this.isSolved = true;
     return null;
   }
 
@@ -150,7 +163,7 @@ export class Model {
   /** Amps a to b of every branch by its linear stand-in. */
   linearFlows(): Float64Array {
     const flowA = new Float64Array(this.table.count);
-    for (let i = 0; i < flowA.length; i++) flowA[i] = this.g[i]! * this.volts(i) + this.h[i]!;
+    for (let i = 0; i < flowA.length; i++) flowA[i] = this.g[i]! * this.volts(i) + this.h[i]! + this.extraA[i]!;
     return flowA;
   }
 

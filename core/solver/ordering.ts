@@ -218,31 +218,35 @@ export function planElimination(vertexCount: number, ends: Int32Array, last: rea
 }
 
 function eliminateTreeParts(graph: ShrinkingGraph, record: Record, waits: Uint8Array): void {
-  const stack: number[] = [];
-  for (let v = graph.head.length - 1; v >= 0; v--) if (!waits[v] && graph.degree[v]! <= 2) stack.push(v);
+  const ends: number[] = [];
+  const betweens: number[] = [];
+  const file = (v: number): void => {
+    if (waits[v] === 1 || graph.degree[v]! > 2) return;
+    if (graph.degree[v] === 2) betweens.push(v);
+    else ends.push(v);
+  };
+  for (let v = graph.head.length - 1; v >= 0; v--) file(v);
   const neighbours: number[] = [];
   const halves: number[] = [];
-  while (stack.length > 0) {
-    const v = stack.pop()!;
-    if (graph.gone[v]) continue;
+  while (ends.length > 0 || betweens.length > 0) {
+    const v = ends.length > 0 ? ends.pop()! : betweens.pop()!;
+    if (graph.gone[v] === 1) continue;
     const count = graph.collect(v, neighbours, halves);
     record.add(v, neighbours, count);
-    const a = neighbours[0]!;
-    const b = neighbours[1]!;
-    if (count === 1) graph.degree[a]!--;
-    else if (count === 2) {
-      const isHub = graph.degree[a]! > HUB && graph.degree[b]! > HUB;
-      if (!isHub && graph.joined(a, b)) {
-        graph.degree[a]!--;
-        graph.degree[b]!--;
-      } else graph.shortCircuit(halves[0]!, halves[1]!, a, b);
-    }
+    if (count === 1) graph.degree[neighbours[0]!]!--;
+    else if (count === 2) bridge(graph, halves, neighbours[0]!, neighbours[1]!);
     graph.gone[v] = 1;
-    for (let i = 0; i < count; i++) {
-      const other = neighbours[i]!;
-      if (!waits[other] && graph.degree[other]! <= 2) stack.push(other);
-    }
+    for (let i = 0; i < count; i++) file(neighbours[i]!);
   }
+}
+
+/** Joins the two neighbours of a vertex that goes, unless they are joined already. */
+function bridge(graph: ShrinkingGraph, halves: readonly number[], a: number, b: number): void {
+  const areHubs = graph.degree[a]! > HUB && graph.degree[b]! > HUB;
+  if (!areHubs && graph.joined(a, b)) {
+    graph.degree[a]!--;
+    graph.degree[b]!--;
+  } else graph.shortCircuit(halves[0]!, halves[1]!, a, b);
 }
 
 function eliminateByDegree(graph: ShrinkingGraph, record: Record, waits: Uint8Array): void {

@@ -1,7 +1,7 @@
 /**
  * From a settled model to the solution handed out: amps by each branch's own law, networks, and how well it all balances.
  */
-import type { Solution } from "../circuit/index.ts";
+import type { Branch, Solution } from "../circuit/index.ts";
 import { KIND } from "./branch-table.ts";
 import { filamentA } from "./load-laws.ts";
 import type { Model } from "./model.ts";
@@ -9,7 +9,8 @@ import type { Model } from "./model.ts";
 /** The solution of a settled model. */
 export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8Array): Solution {
   const { count, kind } = model.table;
-  const branchA = flowsByLaw(model, inputW);
+  const nodeV = model.nodeV.slice();
+  const branchA = balancedFlows(model, inputW, nodeV);
   const outputA = new Float64Array(count);
   const rigidA = model.rigidFlows(branchA);
   if (rigidA) {
@@ -21,14 +22,13 @@ export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8
   const residualA = worstImbalance(model, branchA, outputA);
   const residualW = Math.abs(powerGap(model, branchA, outputA));
   for (const index of model.table.sources) branchA[index] = 0 - branchA[index]!;
-  const { known, network } = networksOf(model);
-  const nodeV = model.nodeV.slice();
+  const { known, network } = model.assembly.networks();
   for (let node = 0; node < nodeV.length; node++) if (known[node] === 0) nodeV[node] = 0;
   const solution: Solution = {
     status: "ok",
     nodeV,
-    known,
-    network,
+    known: known.slice(),
+    network: network.slice(),
     branchA,
     outputA,
     active: model.on.slice(),
@@ -62,25 +62,47 @@ export function noSolution(
   };
 }
 
-/** Amps a to b by each branch's law; 0 for what is off and for a zero-ohm branch, whose current its cluster tells. */
-function flowsByLaw(model: Model, inputW: Float64Array): Float64Array {
-  const { on, nodeV, emf } = model;
-  const { a, b, kind, ohm, isZeroOhm, count, branches } = model.table;
-  const flowA = new Float64Array(count);
-  for (let i = 0; i < count; i++) {
-    if (on[i] === 0) continue;
-    const volts = nodeV[a[i]!]! - nodeV[b[i]!]!;
-    if (kind[i]! <= KIND.diode) {
-      if (isZeroOhm[i] === 0) flowA[i] = (volts - emf[i]!) / ohm[i]!;
-    } else if (kind[i] === KIND.converter) flowA[i] = inputW[i] === 0 ? 0 : inputW[i]! / volts;
-    else {
-      const branch = branches[i]!;
-      if (branch.type === "filament") flowA[i] = filamentA(branch, volts);
-      else if (branch.type === "power") flowA[i] = branch.watts / volts;
-      else if (branch.type === "current") flowA[i] = Math.sign(volts) * branch.amps;
-    }
+/** Imbalance (A) that is worth another digit. */
+const SHARPEN_FROM_A = 4e-12;
+
+/**
+ * Amps a to b by each branch's law; 0 for what is off and for zero-ohm branches, whose currents their cluster tells.
+ *
+ * In a few microohms the last bit of 12 V is already a microampere's thousandth. So where currents don't balance well enough, the
+ * volts get a second, small part that holds what no longer fits into the first. It also takes back what ties leak, so that
+ * `nodeV`, which gets both, is off by rounding alone.
+ */
+function balancedFlows(model: Model, inputW: Float64Array, nodeV: Float64Array): Float64Array {
+  const flowA = new Float64Array(model.table.count);
+  fillFlows(model, inputW, flowA, null);
+  const correction = model.assembly.correction(flowA, SHARPEN_FROM_A);
+  if (correction) {
+    fillFlows(model, inputW, flowA, correction);
+    for (let node = 0; node < nodeV.length; node++) nodeV[node]! += correction[model.assembly.positionOf[node]!]!;
   }
   return flowA;
+}
+
+function fillFlows(model: Model, inputW: Float64Array, flowA: Float64Array, correction: Float64Array | null): void {
+  const { on, nodeV, emf, g } = model;
+  const { a, b, kind, count, branches } = model.table;
+  const { positionOf } = model.assembly;
+  for (let i = 0; i < count; i++) {
+    if (on[i] === 0) continue;
+    const from = a[i]!;
+    const to = b[i]!;
+    let volts = nodeV[from]! - nodeV[to]! - emf[i]!;
+    if (correction) volts += correction[positionOf[from]!]! - correction[positionOf[to]!]!;
+    if (kind[i]! <= KIND.diode) flowA[i] = volts * g[i]!;
+    else if (kind[i] === KIND.converter) flowA[i] = inputW[i] === 0 ? 0 : inputW[i]! / (volts + emf[i]!);
+    else flowA[i] = loadA(branches[i]!, volts);
+  }
+}
+
+function loadA(branch: Branch, volts: number): number {
+  if (branch.type === "filament") return filamentA(branch, volts);
+  if (branch.type === "power") return branch.watts / volts;
+  return branch.type === "current" ? Math.sign(volts) * branch.amps : 0;
 }
 
 function worstImbalance({ table }: Model, flowA: Float64Array, outputA: Float64Array): number {
@@ -115,24 +137,4 @@ function powerGap(model: Model, flowA: Float64Array, outputA: Float64Array): num
     }
   }
   return gap;
-}
-
-/** Networks numbered by their first node; known where the network holds a zero. */
-function networksOf(model: Model): { known: Uint8Array; network: Int32Array } {
-  const { elimination, positionOf, zeroAt } = model.assembly;
-  const endsAt = elimination.networkEnds();
-  const numberOf = new Int32Array(zeroAt.length).fill(-1);
-  const known = new Uint8Array(positionOf.length);
-  const network = new Int32Array(positionOf.length);
-  let networks = 0;
-  for (let node = 0; node < network.length; node++) {
-    const end = endsAt[positionOf[node]!]!;
-    if (zeroAt[end]! < 0) network[node] = -1;
-    else {
-      if (numberOf[end] === -1) numberOf[end] = networks++;
-      known[node] = 1;
-      network[node] = numberOf[end]!;
-    }
-  }
-  return { known, network };
 }
