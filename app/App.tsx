@@ -49,8 +49,8 @@ export function App() {
         For planning only: a plan is not an inspection. Follow the vehicle maker's instructions and local code; have
         licensed people do what the law gives to them.
       </p>
-      {isSmall && <ThumbBar />}
       <OpenPlace isSmall={isSmall} />
+      {isSmall && <ThumbBar />}
       <BoardMenu />
       <LiveRegion />
     </div>
@@ -90,12 +90,12 @@ function OpenPlace({ isSmall }: { readonly isSmall: boolean }) {
     );
   }
   return (
-    <div className="sheet" role="dialog" aria-label={place ?? undefined}>
+    <section className="sheet" aria-label="The place opened">
       <button type="button" className="sheet-close" aria-label="Close" onClick={() => editor.show(null)}>
         <span aria-hidden="true" />
       </button>
       <panel.Panel />
-    </div>
+    </section>
   );
 }
 

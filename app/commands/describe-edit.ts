@@ -72,7 +72,7 @@ const plainly: Show = (_key, value) => {
   if (value === undefined || value === null) return "not said";
   if (typeof value === "boolean") return value ? "yes" : "no";
   if (Array.isArray(value)) return `${value.length} rows`;
-  return typeof value === "object" ? "changed" : String(value);
+  return typeof value === "string" || typeof value === "number" ? `${value}` : "changed";
 };
 
 /** "insulationC" as "insulation C". */

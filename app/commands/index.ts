@@ -11,6 +11,7 @@ import { snagCommands } from "./snag-commands.ts";
 
 /** Every command that does not hang on what is in the drawing. */
 export const COMMANDS: readonly Command[] = [
+  ...placeCommands,
   ...drawingCommands,
   ...editCommands,
   ...arrangeCommands,
@@ -18,7 +19,6 @@ export const COMMANDS: readonly Command[] = [
   ...operateCommands,
   ...snagCommands,
   ...lookCommands,
-  ...placeCommands,
 ];
 
 /** Every command there is now: the fixed ones and those of the drawing's own controls and situations. */

@@ -29,10 +29,7 @@ export function createRunner(editor: Editor, outside: Outside): Runner {
     if ("reason" in plan) return editor.say(plan.reason);
     if (plan.transaction) editor.dispatch(plan.transaction);
     if (plan.select) editor.select(plan.select);
-    for (const one of plan.effects ?? []) {
-      if (one.do === "paste") void outside.readClipboard().then((text) => text !== null && pasteText(text));
-      else carryOutEffect(one, editor, outside);
-    }
+    for (const one of plan.effects ?? []) carryOutEffect(one, editor, outside, pasteText);
     if (plan.say !== undefined) editor.say(plan.say);
   };
   const pasteText = (text: string) => carryOut(pastePlan(editor.state, text));
@@ -46,12 +43,14 @@ export function createRunner(editor: Editor, outside: Outside): Runner {
   };
 }
 
-function carryOutEffect(effect: Exclude<Effect, { do: "paste" }>, editor: Editor, outside: Outside): void {
+function carryOutEffect(effect: Effect, editor: Editor, outside: Outside, pasteText: (text: string) => void): void {
   switch (effect.do) {
     case "undo":
       return editor.undo();
     case "redo":
       return editor.redo();
+    case "paste":
+      return void outside.readClipboard().then((text) => text !== null && pasteText(text));
     case "clipboard":
       return outside.writeClipboard(effect.text);
     case "show":

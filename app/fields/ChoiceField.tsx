@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { FieldNotes, notesId } from "./FieldNotes.tsx";
 
 interface Props {
   readonly label: string;
@@ -18,7 +19,7 @@ export function ChoiceField({ label, value, options, help, onCommit }: Props) {
         <select
           id={id}
           value={value}
-          aria-describedby={help ? `${id}-help` : undefined}
+          aria-describedby={notesId({ id, help })}
           onChange={(event) => onCommit(event.target.value)}
         >
           {options.map((option) => (
@@ -28,11 +29,7 @@ export function ChoiceField({ label, value, options, help, onCommit }: Props) {
           ))}
         </select>
       </span>
-      {help && (
-        <p className="field-help" id={`${id}-help`}>
-          {help}
-        </p>
-      )}
+      <FieldNotes id={id} help={help} />
     </div>
   );
 }

@@ -25,7 +25,7 @@ export function ColourField({ value, unsaid, onCommit }: Props) {
           return null;
         }}
       />
-      <div className="swatches" role="group" aria-label="Colours">
+      <fieldset className="swatches" aria-label="Colours">
         {wireColours.map(({ code, name, rgb }) => (
           <button
             key={code}
@@ -37,7 +37,7 @@ export function ColourField({ value, unsaid, onCommit }: Props) {
             onClick={(event) => onCommit(event.shiftKey && base !== null && base !== code ? base + code : code)}
           />
         ))}
-      </div>
+      </fieldset>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useId } from "react";
+import { FieldNotes, notesId } from "./FieldNotes.tsx";
 
 interface Props {
   readonly label: string;
@@ -16,15 +17,11 @@ export function FlagField({ label, value, help, onCommit }: Props) {
         id={id}
         type="checkbox"
         checked={value}
-        aria-describedby={help ? `${id}-help` : undefined}
+        aria-describedby={notesId({ id, help })}
         onChange={(event) => onCommit(event.target.checked)}
       />
       <label htmlFor={id}>{label}</label>
-      {help && (
-        <p className="field-help" id={`${id}-help`}>
-          {help}
-        </p>
-      )}
+      <FieldNotes id={id} help={help} />
     </div>
   );
 }

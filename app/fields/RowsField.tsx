@@ -1,18 +1,11 @@
-import type { Setting } from "../../core/parts/index.ts";
-import { SettingField } from "./SettingField.tsx";
-
-interface Props {
-  readonly setting: Setting<unknown>;
-  readonly given: unknown;
-  readonly onCommit: (value: unknown) => void;
-}
+import { SettingField, type SettingFieldProps } from "./SettingField.tsx";
 
 type Row = Readonly<Record<string, unknown>>;
 
 const MOST_ROWS = 64;
 
 /** A setting that is a list of rows: the ways of a block. Rows are numbered as their terminals are. */
-export function RowsField({ setting, given, onCommit }: Props) {
+export function RowsField({ setting, given, onCommit }: SettingFieldProps) {
   const rows = (Array.isArray(given) ? given : (setting.fallback as Row[]).map(() => ({}))) as readonly Row[];
   const change = (index: number, key: string, value: unknown) =>
     onCommit(rows.map((row, at) => (at === index ? without({ ...row, [key]: value }) : row)));

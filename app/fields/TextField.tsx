@@ -1,4 +1,5 @@
-import { useId, useState, type ReactNode } from "react";
+import { useId, useState } from "react";
+import { FieldNotes, notesId } from "./FieldNotes.tsx";
 
 interface Props {
   readonly label: string;
@@ -11,12 +12,10 @@ interface Props {
   readonly options?: readonly string[];
   /** Takes what was typed; a line that says what is wrong keeps the field open for another try. */
   readonly onCommit: (text: string) => string | null;
-  /** Stands after the field: a unit, a swatch. */
-  readonly after?: ReactNode;
 }
 
 /** A line of text that counts when it is left or Enter is pressed; Escape takes it back. */
-export function TextField({ label, value, placeholder, help, lines, options, onCommit, after }: Props) {
+export function TextField({ label, value, placeholder, help, lines, options, onCommit }: Props) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -26,59 +25,51 @@ export function TextField({ label, value, placeholder, help, lines, options, onC
     setTrouble(wrong);
     if (wrong === null) setTyped(null);
   };
-  const giveUp = () => {
-    setTyped(null);
-    setTrouble(null);
-  };
-  const shared = {
+  const entry = {
     id,
     value: typed ?? value,
     placeholder,
     "aria-invalid": trouble !== null,
-    "aria-describedby": trouble !== null ? `${id}-trouble` : help ? `${id}-help` : undefined,
+    "aria-describedby": notesId({ id, help, trouble }),
     onBlur: commit,
+    onChange: (event: { target: { value: string } }) => setTyped(event.target.value),
   };
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <span className="field-entry">
-        {lines === undefined ? (
+        {lines !== undefined ? (
+          <textarea {...entry} rows={lines} />
+        ) : (
           <input
-            {...shared}
+            {...entry}
             type="text"
             autoComplete="off"
             list={options ? `${id}-options` : undefined}
-            onChange={(event) => setTyped(event.target.value)}
             onKeyDown={(event) => {
               if (event.key === "Enter") commit();
-              if (event.key === "Escape" && typed !== null) {
-                event.stopPropagation();
-                giveUp();
-              }
+              if (event.key !== "Escape" || typed === null) return;
+              event.stopPropagation();
+              setTyped(null);
+              setTrouble(null);
             }}
           />
-        ) : (
-          <textarea {...shared} rows={lines} onChange={(event) => setTyped(event.target.value)} />
         )}
-        {after}
       </span>
-      {options && (
-        <datalist id={`${id}-options`}>
-          {options.map((option) => (
-            <option key={option} value={option} />
-          ))}
-        </datalist>
-      )}
-      {trouble !== null && (
-        <p className="field-trouble" id={`${id}-trouble`} role="alert">
-          {trouble}
-        </p>
-      )}
-      {help && (
-        <p className="field-help" id={`${id}-help`}>
-          {help}
-        </p>
-      )}
+      {options && <Offered id={`${id}-options`} options={options} />}
+      <FieldNotes id={id} help={help} trouble={trouble} />
     </div>
+  );
+}
+
+function Offered({ id, options }: { readonly id: string; readonly options: readonly string[] }) {
+  return (
+    <datalist id={id}>
+      {options.map((option) => (
+        <option key={option} value={option}>
+          {option}
+        </option>
+      ))}
+    </datalist>
   );
 }

@@ -41,6 +41,7 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
       popover="auto"
       className="board-menu"
       role="menu"
+      tabIndex={-1}
       aria-label={target.id === "" ? "The sheet" : placeName(drawing, target.id)}
       style={{ left: at.x, top: at.y }}
       onToggle={(event) => event.newState === "closed" && close()}

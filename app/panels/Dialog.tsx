@@ -24,8 +24,8 @@ export function Dialog({ title, className = "", children }: Props) {
       className={`dialog ${className}`}
       aria-label={title}
       tabIndex={-1}
+      closedby="any"
       onClose={() => dialog.current?.open === false && close()}
-      onClick={(event) => event.target === dialog.current && close()}
     >
       <div className="dialog-inner">
         <header className="dialog-head">

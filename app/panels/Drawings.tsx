@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "react";
+import { useEffect, useState } from "react";
 import { EXAMPLES } from "../../core/examples/index.ts";
 import { useApp, useEditor } from "../app-context.tsx";
 import { FocusedInput } from "../fields/FocusedInput.tsx";
@@ -7,27 +7,23 @@ import { Dialog } from "./Dialog.tsx";
 
 /** The drawings kept in this browser, the demos, and files. */
 export function Drawings() {
-  const { editor, keeper, runner } = useApp();
+  const { editor, runner } = useApp();
+  const { kept, deleted, lookAgain } = useKept();
   const openId = useEditor((state) => state.drawingId);
-  const save = useEditor((state) => state.save);
-  const [kept, setKept] = useState<readonly DrawingEntry[] | null>(null);
-  const [deleted, setDeleted] = useState<readonly DrawingEntry[]>([]);
-  const lookAgain = useCallback(async () => {
-    setKept(await keeper.list());
-    setDeleted(await keeper.list({ deleted: true }));
-  }, [keeper]);
-  useEffect(() => void lookAgain(), [lookAgain, openId, save]);
-  const close = () => editor.show(null);
+  const run = (command: string) => {
+    editor.show(null);
+    runner.run(command);
+  };
   return (
     <Dialog title="Drawings" className="drawings">
       <div className="row-buttons">
-        <button type="button" className="primary" onClick={() => (close(), runner.run("new"))}>
+        <button type="button" className="primary" onClick={() => run("new")}>
           New drawing
         </button>
-        <button type="button" onClick={() => (close(), runner.run("open"))}>
+        <button type="button" onClick={() => run("open")}>
           Open a file
         </button>
-        <button type="button" onClick={() => runner.run("save")}>
+        <button type="button" onClick={() => run("save")}>
           Save this one to a file
         </button>
       </div>
@@ -38,30 +34,12 @@ export function Drawings() {
           <DrawingRow key={entry.id} entry={entry} isOpen={entry.id === openId} onChanged={lookAgain} />
         ))}
       </ul>
-      {deleted.length > 0 && (
-        <details>
-          <summary>Deleted in the last 30 days ({deleted.length})</summary>
-          <ul className="drawing-list">
-            {deleted.map((entry) => (
-              <li key={entry.id} className="drawing-row">
-                <span className="drawing-title">{entry.title}</span>
-                <button type="button" onClick={() => void keeper.restore(entry.id).then(lookAgain)}>
-                  Bring back
-                </button>
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      {deleted.length > 0 && <Deleted entries={deleted} onChanged={lookAgain} />}
       <h3>Demos</h3>
       <ul className="drawing-list">
         {EXAMPLES.map((example) => (
           <li key={example.name} className="drawing-row">
-            <button
-              type="button"
-              className="drawing-open"
-              onClick={() => (close(), runner.run(`demo ${example.name}`))}
-            >
+            <button type="button" className="drawing-open" onClick={() => run(`demo ${example.name}`)}>
               <span className="drawing-title">{example.title}</span>
               <span className="drawing-about">{example.about}</span>
             </button>
@@ -76,10 +54,50 @@ export function Drawings() {
   );
 }
 
+/** The drawings as they are kept now; looked at again after each save and on request. */
+function useKept() {
+  const { keeper } = useApp();
+  const openId = useEditor((state) => state.drawingId);
+  const save = useEditor((state) => state.save);
+  const [kept, setKept] = useState<readonly DrawingEntry[] | null>(null);
+  const [deleted, setDeleted] = useState<readonly DrawingEntry[]>([]);
+  const [looks, setLooks] = useState(0);
+  useEffect(() => {
+    void keeper.list().then(setKept);
+    void keeper.list({ deleted: true }).then(setDeleted);
+  }, [keeper, openId, save, looks]);
+  return { kept, deleted, lookAgain: () => setLooks((count) => count + 1) };
+}
+
+function Deleted({
+  entries,
+  onChanged,
+}: {
+  readonly entries: readonly DrawingEntry[];
+  readonly onChanged: () => void;
+}) {
+  const { keeper } = useApp();
+  return (
+    <details>
+      <summary>Deleted in the last 30 days ({entries.length})</summary>
+      <ul className="drawing-list">
+        {entries.map((entry) => (
+          <li key={entry.id} className="drawing-row">
+            <span className="drawing-title">{entry.title}</span>
+            <button type="button" onClick={() => void keeper.restore(entry.id).then(onChanged)}>
+              Bring back
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
 interface RowProps {
   readonly entry: DrawingEntry;
   readonly isOpen: boolean;
-  readonly onChanged: () => Promise<void>;
+  readonly onChanged: () => void;
 }
 
 function DrawingRow({ entry, isOpen, onChanged }: RowProps) {
@@ -98,7 +116,7 @@ function DrawingRow({ entry, isOpen, onChanged }: RowProps) {
       text: `"${entry.title}" is deleted.`,
       action: { label: "Undo", run: () => void keeper.restore(entry.id) },
     });
-    await onChanged();
+    onChanged();
   };
   return (
     <li className="drawing-row" data-open={isOpen || undefined}>

@@ -15,9 +15,9 @@ export function LiveRegion() {
   // The same words twice are two sayings: an invisible difference makes them so.
   const again = heard.turn % 2 === 0 ? "" : " ";
   return (
-    <div className="unseen" role="status" aria-live="polite">
+    <output className="unseen" aria-live="polite">
       {heard.text}
       {again}
-    </div>
+    </output>
   );
 }

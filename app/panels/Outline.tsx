@@ -8,15 +8,12 @@ const LINES_AROUND = 150;
 
 /** The drawing as a list to walk with the arrow keys: the Board for keyboards and for those who hear the page. */
 export function Outline() {
-  const { editor } = useApp();
   const drawing = useDrawing();
   const words = useWords();
   const report = useEditor((state) => state.report);
   const present = useEditor((state) => state.present);
   const selection = useEditor((state) => state.selection);
-  const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
-  const [at, setAt] = useState("");
-  const tree = useRef<HTMLUListElement>(null);
+  const { at, opened, tree, goTo, open, act } = useWalk();
 
   const items = outlineItems(drawing, opened, report, present);
   const index = Math.max(
@@ -24,7 +21,47 @@ export function Outline() {
     items.findIndex((item) => item.place === at),
   );
   const start = Math.max(0, index - LINES_AROUND);
-  const shown = items.slice(start, index + LINES_AROUND);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const move = moveFor(event.key, items, index);
+    if (move === null) return;
+    event.preventDefault();
+    act(move, items[index]!);
+  };
+
+  return (
+    <section className="outline" aria-label="Outline of the drawing">
+      <h2 className="sleeve">Outline</h2>
+      {items.length === 0 && <p className="quiet">The drawing is empty. Press S to add a part.</p>}
+      <ul ref={tree} role="tree" aria-label="Parts, terminals and wires" className="outline-tree">
+        {items.slice(start, index + LINES_AROUND).map((item, line) => (
+          <li
+            key={item.place}
+            role="treeitem"
+            aria-level={item.level}
+            aria-setsize={items.length}
+            aria-posinset={start + line + 1}
+            aria-selected={item.level === 1 && selection.has(item.place)}
+            aria-expanded={item.isOpen}
+            tabIndex={start + line === index ? 0 : -1}
+            onKeyDown={onKeyDown}
+            onClick={() => goTo(item)}
+            onDoubleClick={() => item.isOpen !== undefined && open(item.selects, !item.isOpen)}
+          >
+            {words(item.text)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+/** Which line the focus is on, which parts are opened, and what moving does to the drawing's selection. */
+function useWalk() {
+  const { editor } = useApp();
+  const [opened, setOpened] = useState<ReadonlySet<string>>(new Set());
+  const [at, setAt] = useState("");
+  const tree = useRef<HTMLUListElement>(null);
 
   const goTo = (item: OutlineItem) => {
     setAt(item.place);
@@ -37,54 +74,21 @@ export function Outline() {
   };
   const open = (id: string, isOpen: boolean) =>
     setOpened(new Set(isOpen ? [...opened, id] : [...opened].filter((one) => one !== id)));
-
-  const onKeyDown = (event: KeyboardEvent) => {
-    const item = items[index];
-    if (item === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    const act = actionFor(event.key, items, index);
-    if (act === null) return;
-    event.preventDefault();
-    if (act === "open" || act === "close") return open(item.selects, act === "open");
-    if (act === "wire") {
-      editor.set({ wireFrom: item.level === 2 ? item.place : null });
-      return editor.show("wire-to");
-    }
-    goTo(act);
+  const act = (move: Move, item: OutlineItem) => {
+    if (move === "open" || move === "close") return open(item.selects, move === "open");
+    if (move !== "wire") return goTo(move);
+    editor.set({ wireFrom: item.level === 2 ? item.place : null });
+    editor.show("wire-to");
   };
-
-  return (
-    <section className="outline" aria-label="Outline of the drawing">
-      <h2 className="sleeve">Outline</h2>
-      {items.length === 0 && <p className="quiet">The drawing is empty. Press S to add a part.</p>}
-      <ul ref={tree} role="tree" aria-label="Parts, terminals and wires" className="outline-tree" onKeyDown={onKeyDown}>
-        {shown.map((item, line) => (
-          <li
-            key={item.place}
-            role="treeitem"
-            aria-level={item.level}
-            aria-setsize={items.length}
-            aria-posinset={start + line + 1}
-            aria-selected={item.level === 1 && selection.has(item.place)}
-            aria-expanded={item.isOpen}
-            tabIndex={start + line === index ? 0 : -1}
-            onClick={() => goTo(item)}
-            onDoubleClick={() => item.isOpen !== undefined && open(item.selects, !item.isOpen)}
-          >
-            {words(item.text)}
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
+  return { at, opened, tree, goTo, open, act };
 }
 
-/** What an arrow key does on this line; `null`: nothing. Right opens a part, then goes in; left goes back to it, then closes. */
-function actionFor(
-  key: string,
-  items: readonly OutlineItem[],
-  index: number,
-): OutlineItem | "open" | "close" | "wire" | null {
-  const item = items[index]!;
+type Move = OutlineItem | "open" | "close" | "wire";
+
+/** What a key does on this line; `null`: nothing. Right opens a part, then goes in; left goes back to it, then closes. */
+function moveFor(key: string, items: readonly OutlineItem[], index: number): Move | null {
+  const item = items[index];
+  if (item === undefined) return null;
   switch (key) {
     case "ArrowDown":
       return items[index + 1] ?? null;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from "react";
+import { useMemo } from "react";
 import { createPortal } from "react-dom";
 import type { PaperOptions } from "../../core/papers/index.ts";
 
@@ -19,17 +19,17 @@ const SHEETS: Readonly<Record<PaperOptions["size"], readonly [number, number]>> 
 
 /** A paper as it will be printed. A copy outside the app is what the printer gets; see print.css. */
 export function PaperView({ title, options, pages }: Props) {
-  const pictures = usePictures(pages);
+  const pictures = useMemo(() => pages.map(pictureOf), [pages]);
   const [wide, tall] = SHEETS[options.size];
   const [width, height] = options.landscape ? [wide, tall] : [tall, wide];
   const shown = pictures.map((picture, index) => (
-    <img key={picture} src={picture} alt={pages.length === 1 ? title : `${title}, page ${index + 1}`} />
+    <img key={index} src={picture} alt={pages.length === 1 ? title : `${title}, page ${index + 1}`} />
   ));
   return (
     <>
-      <div className="paper-view" role="region" aria-label={title} tabIndex={0}>
+      <section className="paper-view" aria-label={title}>
         {shown}
-      </div>
+      </section>
       {createPortal(
         <div className="printed" aria-hidden="true">
           <style>{`@page { size: ${width}mm ${height}mm; margin: 0 } .printed img { width: ${width}mm; height: ${height}mm }`}</style>
@@ -41,13 +41,7 @@ export function PaperView({ title, options, pages }: Props) {
   );
 }
 
-/** Each page as a picture of its own, kept out of the app's styles. */
-function usePictures(pages: readonly string[]): readonly string[] {
-  const [addresses, setAddresses] = useState<readonly string[]>([]);
-  useEffect(() => {
-    const made = pages.map((page) => URL.createObjectURL(new Blob([page], { type: "image/svg+xml" })));
-    setAddresses(made);
-    return () => made.forEach((address) => URL.revokeObjectURL(address));
-  }, [pages]);
-  return addresses;
+/** A page as a picture of its own, kept out of the app's styles. */
+function pictureOf(page: string): string {
+  return `data:image/svg+xml,${encodeURIComponent(page)}`;
 }

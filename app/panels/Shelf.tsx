@@ -43,7 +43,7 @@ export function Shelf() {
           const kinds = found.filter((kind) => kind.shelf === shelf);
           if (kinds.length === 0) return null;
           return (
-            <div key={shelf} className="shelf-group" role="group" aria-label={title}>
+            <section key={shelf} className="shelf-group" aria-label={title}>
               <h3 className="shelf-group-title">{title}</h3>
               <ul className="shelf-items">
                 {kinds.map((kind) => (
@@ -52,7 +52,7 @@ export function Shelf() {
                   </li>
                 ))}
               </ul>
-            </div>
+            </section>
           );
         })}
         {found.length === 0 && (

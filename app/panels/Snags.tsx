@@ -23,7 +23,7 @@ export function Snags() {
         </p>
       ) : (
         <>
-          <div className="snag-counts" role="group" aria-label="Show one level">
+          <fieldset className="snag-counts" aria-label="Show one level">
             {LEVELS.map((level) => {
               const count = snags.filter((snag) => snag.level === level).length;
               if (count === 0) return null;
@@ -39,7 +39,7 @@ export function Snags() {
                 </button>
               );
             })}
-          </div>
+          </fieldset>
           {snags.length === 0 && (
             <p className="all-clear">
               No snags found in any position. A plan is not an inspection: prove it with a meter.

@@ -1,15 +1,12 @@
-import type { Edit, Wire } from "../../../core/document/index.ts";
-import { systemOf, wireSurroundings } from "../../../core/document/index.ts";
+import { systemOf, type Wire } from "../../../core/document/index.ts";
 import { formatLength, parseLengthM, parseWireSize, typedErrorText, wireSizeText } from "../../../core/units/index.ts";
-import { useApp, useDrawing, useEditor } from "../../app-context.tsx";
-import { counted } from "../../commands/command.ts";
+import { useDrawing, useEditor } from "../../app-context.tsx";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { ColourField } from "../../fields/ColourField.tsx";
 import { FlagField } from "../../fields/FlagField.tsx";
 import { QuantityField } from "../../fields/QuantityField.tsx";
 import { TextField } from "../../fields/TextField.tsx";
-
-type Change = Partial<{ readonly [K in keyof Wire]: Wire[K] | undefined }>;
+import { useWireEditing, type WireEditing } from "./use-wire-editing.ts";
 
 const SIZES = {
   awg: [
@@ -27,18 +24,18 @@ const SIZES = {
     "2/0 AWG",
   ],
   mm2: [
-    "0.5 mm2",
-    "0.75 mm2",
-    "1 mm2",
-    "1.5 mm2",
-    "2.5 mm2",
-    "4 mm2",
-    "6 mm2",
-    "10 mm2",
-    "16 mm2",
-    "25 mm2",
-    "35 mm2",
-    "50 mm2",
+    "0.5 mm²",
+    "0.75 mm²",
+    "1 mm²",
+    "1.5 mm²",
+    "2.5 mm²",
+    "4 mm²",
+    "6 mm²",
+    "10 mm²",
+    "16 mm²",
+    "25 mm²",
+    "35 mm²",
+    "50 mm²",
   ],
 } as const;
 
@@ -51,29 +48,58 @@ const MAINS = [
 
 /** The settings of one wire, or the same ones given to several. A field where they differ is empty and says so. */
 export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
-  const { editor } = useApp();
-  const system = systemOf(useDrawing());
+  const editing = useWireEditing(wires);
+  return (
+    <>
+      <CableFields {...editing} />
+      {wires.length === 1 && (
+        <TextField
+          label="Label"
+          value={wires[0]!.label ?? ""}
+          placeholder="what is printed on it"
+          onCommit={(label) => editing.set("Label", { label: label || undefined })}
+        />
+      )}
+      <SurroundingFields {...editing} />
+      <ChoiceField
+        label="Unfused main by design"
+        value={editing.shared("main") ?? ""}
+        options={MAINS}
+        onCommit={(main) => editing.set("Main", { main: (main || undefined) as Wire["main"] })}
+      />
+      <FlagField
+        label="Measured, or run by ourselves"
+        value={editing.shared("measured") ?? true}
+        help="Off for a wire of the vehicle nobody has measured yet."
+        onCommit={(measured) => editing.set("Measured", { measured })}
+      />
+    </>
+  );
+}
+
+function CableFields({ shared, unsaid, set }: WireEditing) {
+  const { sizes } = systemOf(useDrawing());
   const units = useEditor((state) => state.preferences.units);
-  const first = wires[0]!;
-  const same = <K extends keyof Wire>(key: K) => wires.every((wire) => wire[key] === first[key]);
-  const shared = <K extends keyof Wire>(key: K): Wire[K] | undefined => (same(key) ? first[key] : undefined);
-  const unsaid = (key: keyof Wire, usual = "not said") => (same(key) ? usual : "differ");
-  const set = (what: string, change: Change): null => {
-    const name = wires.length === 1 ? `wire ${first.id.toUpperCase()}` : counted(wires.length, "wire");
-    const edits = wires.map((wire): Edit => ({ op: "set-wire", id: wire.id, change }));
-    editor.dispatch({ label: `${what} of ${name}`, edits });
-    return null;
-  };
-  const surroundings = wireSurroundings(first, system);
   const metres = shared("metres");
+  const commitSize = (text: string) => {
+    const typed = text === "" ? null : parseWireSize(text);
+    if (typed?.ok === false) return typedErrorText(typed);
+    return set("Size", { size: typed === null ? undefined : wireSizeText(typed.value) });
+  };
+  const commitLength = (text: string) => {
+    const typed = text === "" ? null : parseLengthM(text, units);
+    if (typed?.ok === false) return typedErrorText(typed);
+    if (typed !== null && typed.value > MOST_METRES) return `Got ${text}, wanted at most ${MOST_METRES} m`;
+    return set("Length", { metres: typed?.value });
+  };
   return (
     <>
       <TextField
         label="Size"
         value={shared("size")?.replace("mm2", "mm²") ?? ""}
         placeholder={unsaid("size")}
-        options={SIZES[system.sizes]}
-        onCommit={(text) => commitSize(text, (size) => set("Size", { size }))}
+        options={SIZES[sizes]}
+        onCommit={commitSize}
       />
       <TextField
         label="Length, one way"
@@ -82,21 +108,29 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         help={
           units === "us" ? "A bare number is feet; 2.3 m works too." : "A bare number is metres; 7 ft 6 in works too."
         }
-        onCommit={(text) => commitLength(text, units, (length) => set("Length", { metres: length }))}
+        onCommit={commitLength}
       />
       <ColourField
         value={shared("colour")}
         unsaid={unsaid("colour")}
         onCommit={(colour) => set("Colour", { colour })}
       />
-      {wires.length === 1 && (
-        <TextField
-          label="Label"
-          value={first.label ?? ""}
-          placeholder="what is printed on it"
-          onCommit={(label) => set("Label", { label: label || undefined })}
-        />
-      )}
+    </>
+  );
+}
+
+/** The circuit file's own limit. */
+const MOST_METRES = 1000;
+
+/** As it can be typed again: every digit in metres, feet and inches to the nearest inch. */
+function lengthText(lengthM: number, units: "metric" | "us"): string {
+  return units === "us" ? formatLength(lengthM, "us").replace(/ \(.*/, "") : `${lengthM} m`;
+}
+
+function SurroundingFields({ shared, unsaid, set }: WireEditing) {
+  const { ambientC } = systemOf(useDrawing());
+  return (
+    <>
       <QuantityField
         label="Insulation good for"
         unit="degC"
@@ -104,7 +138,7 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         max={300}
         value={shared("insulationC")}
         usual={unsaid("insulationC", "105 °C, usual")}
-        onCommit={(insulationC) => set("Insulation", { insulationC: insulationC ?? undefined })}
+        onCommit={(value) => set("Insulation", { insulationC: value ?? undefined })}
       />
       <QuantityField
         label="Heat around it"
@@ -112,8 +146,8 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         min={-60}
         max={150}
         value={shared("ambientC")}
-        usual={unsaid("ambientC", `${surroundings.ambientC} °C, as the sheet says`)}
-        onCommit={(ambientC) => set("Heat around", { ambientC: ambientC ?? undefined })}
+        usual={unsaid("ambientC", `${ambientC} °C, as the sheet says`)}
+        onCommit={(value) => set("Heat around", { ambientC: value ?? undefined })}
       />
       <QuantityField
         label="Loaded wires in its bundle"
@@ -123,43 +157,13 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         max={100}
         value={shared("bundle")}
         usual={unsaid("bundle", "1, usual")}
-        onCommit={(bundle) => set("Bundle", { bundle: bundle ?? undefined })}
+        onCommit={(value) => set("Bundle", { bundle: value ?? undefined })}
       />
       <FlagField
         label="In a sheath of its own"
         value={shared("sheathed") ?? false}
         onCommit={(sheathed) => set("Sheath", { sheathed })}
       />
-      <ChoiceField
-        label="Unfused main by design"
-        value={shared("main") ?? ""}
-        options={MAINS}
-        onCommit={(main) => set("Main", { main: (main || undefined) as Wire["main"] })}
-      />
-      <FlagField
-        label="Measured, or run by ourselves"
-        value={shared("measured") ?? true}
-        help="Off for a wire of the vehicle nobody has measured yet."
-        onCommit={(measured) => set("Measured", { measured })}
-      />
     </>
   );
-}
-
-function commitSize(text: string, set: (size: string | undefined) => null): string | null {
-  if (text === "") return set(undefined);
-  const typed = parseWireSize(text);
-  return typed.ok ? set(wireSizeText(typed.value)) : typedErrorText(typed);
-}
-
-function commitLength(text: string, units: "metric" | "us", set: (metres: number | undefined) => null): string | null {
-  if (text === "") return set(undefined);
-  const typed = parseLengthM(text, units);
-  if (!typed.ok) return typedErrorText(typed);
-  return typed.value <= 1000 ? set(typed.value) : `Got ${text}, wanted at most 1000 m`;
-}
-
-/** As it can be typed again: every digit in metres, feet and inches to the nearest inch. */
-function lengthText(lengthM: number, units: "metric" | "us"): string {
-  return units === "us" ? formatLength(lengthM, "us").replace(/ \(.*/, "") : `${lengthM} m`;
 }

@@ -15,7 +15,7 @@ export function Situations() {
     controlsOf(drawing).every(({ id, positions: [rest] }) => (positions[id] ?? rest) === (set[id] ?? rest));
   const isSaved = stands({}) || saved.some((situation) => stands(situation.set ?? {}));
   return (
-    <div className="situations" role="group" aria-label="Situations">
+    <fieldset className="situations" aria-label="Situations">
       <button type="button" className="situation" aria-pressed={stands({})} onClick={() => editor.stand({})}>
         All at rest
       </button>
@@ -23,7 +23,7 @@ export function Situations() {
         <SituationButton key={situation.id} situation={situation} isNow={stands(situation.set ?? {})} />
       ))}
       {!isSaved && <SaveSituation />}
-    </div>
+    </fieldset>
   );
 }
 

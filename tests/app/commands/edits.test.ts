@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { changeProps } from "../../../app/commands/change-props.ts";
+import type { Plan } from "../../../app/commands/command.ts";
 import { describeEdit } from "../../../app/commands/describe-edit.ts";
 import { kindsToSwapFor, swapKind } from "../../../app/commands/swap-kind.ts";
 import { applyEdits, type Document } from "../../../core/document/index.ts";
@@ -9,6 +10,8 @@ import { lampCircuit } from "../drawing.ts";
 
 const opens = (document: Document) => readCircuitFile(writeCircuitFile(document)).ok;
 const part = (document: Document, id: string) => document.parts.find((one) => one.id === id)!;
+
+const editsOf = (plan: Plan) => ("reason" in plan ? [] : (plan.transaction?.edits ?? []));
 
 const relayCircuit: Document = {
   ...lampCircuit,
@@ -33,7 +36,7 @@ describe("changing a setting that takes a terminal away", () => {
 describe("swapping a part for another kind", () => {
   test("keeps the wires on terminals of the same name", () => {
     const plan = swapKind(lampCircuit, part(lampCircuit, "f1"), kindOf("breaker")!);
-    const after = applyEdits(lampCircuit, "transaction" in plan ? plan.transaction!.edits : []);
+    const after = applyEdits(lampCircuit, editsOf(plan));
     expect(part(after, "f1")).toMatchObject({ kind: "breaker", props: { ratingA: 10 } });
     expect(after.wires).toEqual(lampCircuit.wires);
     expect(opens(after)).toBe(true);
@@ -41,7 +44,7 @@ describe("swapping a part for another kind", () => {
 
   test("puts wires of other terminals on free ones, in order", () => {
     const plan = swapKind(lampCircuit, part(lampCircuit, "la1"), kindOf("resistor")!);
-    const after = applyEdits(lampCircuit, "transaction" in plan ? plan.transaction!.edits : []);
+    const after = applyEdits(lampCircuit, editsOf(plan));
     expect(after.wires.find((wire) => wire.id === "w3")!.to).toBe("la1.1");
     expect(after.wires.find((wire) => wire.id === "w4")!.from).toBe("la1.2");
     expect(opens(after)).toBe(true);
