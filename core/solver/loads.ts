@@ -24,6 +24,8 @@ const GOOD = 1e-11;
 const SLOW = 0.3;
 /** Below this mismatch a filament's tangent serves to the end. */
 const CLOSE = 1e-3;
+/** Volts that only a current forced through ties can make. */
+const IMPOSSIBLE_V = 1e6;
 /** Output watts below which a converter counts as having no load: ties alone draw picowatts. */
 const NO_LOAD_W = 1e-6;
 
@@ -98,9 +100,9 @@ class Port {
     return this.watts / volts;
   }
 
-  /** Constant power has come down to nothing, or past it. */
+  /** Constant power has come down to nothing, or past it; constant current is driven where only ties lead on. */
   hasCollapsed(volts: number): boolean {
-    return this.watts > 0 && !(volts * this.openV > 0);
+    return (this.watts > 0 && !(volts * this.openV > 0)) || !(Math.abs(volts) < IMPOSSIBLE_V);
   }
 
   /** Takes the volts that came of the draw; gives the mismatch. */
@@ -121,6 +123,8 @@ function iterate(model: Model, ports: readonly Port[], newton: boolean): RoundOu
   for (let round = 0; round < ROUNDS; round++) {
     for (const port of ports) port.draw(model, newton);
     const outcome = settleDiodes(model);
+    // With negative conductances about, diodes need not find rest where there is no solution.
+    if (outcome.status === "no-convergence" && newton) return failed;
     if (outcome.status !== "ok") return outcome;
     let worst = 0;
     for (const port of ports) {

@@ -138,28 +138,25 @@ function below(volts: number, limitV: number): number {
 }
 
 /**
- * Constant powers that have no solution: all that ask for more than the wiring could bring each of them with nothing else on
- * (E² / 4R), else the one that asks for the largest part of that.
+ * Loads that have no solution: all that ask for more than the wiring could bring each of them with nothing else on (E² / 4R of
+ * power, E / R of current), else the one that asks for the largest part of that.
  */
 function unsupplied(model: Model, draws: Draws): readonly number[] {
   if (model.solveLinear() !== null) return [];
-  const asking = [...model.table.loads, ...model.table.converters].filter(
-    (index) => model.on[index] && wattsOf(model, draws, index) > 0,
-  );
-  const share = new Map<number, number>();
-  for (const index of asking) {
-    const { a, b } = model.circuit.branches[index]!;
-    const most = model.volts(index) ** 2 / (4 * model.assembly.resistanceBetween(a, b));
-    share.set(index, wattsOf(model, draws, index) / most);
-  }
+  const asking = model.table.draws.filter((index) => model.on[index] === 1);
+  const share = new Map(asking.map((index) => [index, shareAsked(model, draws, index)]));
   const alone = asking.filter((index) => share.get(index)! > 1);
   return alone.length > 0 ? alone : worstOf(asking, (index) => share.get(index)!);
 }
 
-function wattsOf(model: Model, { inputW }: Draws, index: number): number {
-  const branch = model.circuit.branches[index]!;
-  if (branch.type === "power") return branch.watts;
-  return branch.type === "converter" ? inputW[index]! : 0;
+/** What a load asks for as a part of the most its wiring could bring it. */
+function shareAsked(model: Model, { inputW }: Draws, index: number): number {
+  const branch = model.table.branches[index]!;
+  const openV = Math.abs(model.volts(index));
+  const ohm = model.assembly.resistanceBetween(branch.a, branch.b);
+  if (branch.type === "current") return (branch.amps * ohm) / openV;
+  const watts = branch.type === "power" ? branch.watts : branch.type === "converter" ? inputW[index]! : 0;
+  return (watts * 4 * ohm) / openV ** 2;
 }
 
 /** The one with the greatest measure above 0 (of equals the first), or none. */
