@@ -17,7 +17,7 @@ export const twoFeeds = defineRule({
     for (const sample of samplesOf(study)) {
       if (sample.solution.status !== "ok") continue;
       for (const one of doubled(study, sample, suspects)) {
-        const key = one.at.join();
+        const key = one.at.slice(Number(one.measure["wires"])).join();
         if (!found.has(key)) found.set(key, one);
       }
     }

@@ -10,7 +10,8 @@ export function readWireNote(note: string): Note {
     const [, key, value] = /^(\w+)=(.*)$/.exec(word) ?? [];
     if (word === "? m") delete wire.metres;
     else if (word === "? AWG") delete wire.size;
-    else if (key !== undefined) Object.assign(wire, { [key]: readValue(value ?? "") });
+    else if (key !== undefined)
+      Object.assign(wire, { [key]: key === "label" ? unquoted(value ?? "") : readValue(value ?? "") });
     else if (/\b(?:AWG|mm2)$/.test(word)) wire.size = word;
     else if (/^[\d.]+ ?m$/.test(word)) wire.metres = Number.parseFloat(word);
     else if (word === "sheathed") wire.sheathed = true;
@@ -26,4 +27,9 @@ export function readValue(text: string): unknown {
   } catch {
     return text;
   }
+}
+
+/** A wire's number is a text, also where it is made of digits. */
+function unquoted(text: string): string {
+  return text.replace(/^"(.*)"$/, "$1");
 }
