@@ -53,7 +53,10 @@ function heatIn(drawing: Drawing, stand: Stand): Map<string, "direct" | "load"> 
   const forward = reach(positives(drawing, stand), ways);
   const back = ways.map(({ a, b, oneWay }) => ({ a: b, b: a, oneWay }));
   const negative = reach(negatives(drawing), back);
-  const loads = drawing.elements.flatMap(({ type, a, b }) => (type === "load" ? [{ a, b, oneWay: false }] : []));
+  // A converter's input is a constant power, and so a load among loads.
+  const loads = drawing.elements.flatMap(({ type, a, b }) =>
+    type === "load" || type === "converter" ? [{ a, b, oneWay: false }] : [],
+  );
   // A way that passes a source's negative leads nowhere: what is joined to one takes nothing in and passes nothing on.
   const through = reach(
     [...forward].filter((node) => !negative.has(node)),
@@ -65,10 +68,20 @@ function heatIn(drawing: Drawing, stand: Stand): Map<string, "direct" | "load"> 
   );
 }
 
-/** A way leads from a source's positive straight to a negative. */
+/** Some source's two ends are joined without anything that limits the current. */
 export function isShorted(drawing: Drawing, stand: Stand): boolean {
-  const forward = reach(positives(drawing, stand), conductors(drawing, stand));
-  return negatives(drawing).some((node) => forward.has(node));
+  const joined = groups(conductors(drawing, stand).map(({ a, b }): [string, string] => [a, b]));
+  return drawing.elements.some((element) => {
+    if (element.type === "source") return joined(element.a) === joined(element.b);
+    return element.type === "converter" && joined(element.outA) === joined(element.outB);
+  });
+}
+
+/** Some source's negative meets the others' only through loads or not at all: a frame of its own. */
+export function hasLooseFrame(drawing: Drawing, stand: Stand): boolean {
+  const joined = groups(conductors(drawing, stand).map(({ a, b }): [string, string] => [a, b]));
+  const negatives = drawing.elements.flatMap((element) => (element.type === "source" ? [joined(element.b)] : []));
+  return new Set(negatives).size > 1;
 }
 
 function positives(drawing: Drawing, { setting, point }: Stand): string[] {
