@@ -1,0 +1,144 @@
+import { Matrix, solve as solveDense } from "ml-matrix";
+import { lusolve, lup, matrix } from "mathjs";
+import { describe, expect, it } from "vitest";
+import type { Branch, Circuit, Solution } from "../../core/circuit/index.ts";
+import { solveDc } from "../../core/solver/index.ts";
+import { Wiring } from "../solver/wiring.ts";
+import { poweredLoads, poweredRun, publishedNetworks } from "./dc-networks.ts";
+
+/** Volts behind which a current source stands here: what it then loses to 24 V is 2e-5 of its current. */
+const STIFF_V = 1e6;
+
+interface Read {
+  readonly wiring: Wiring;
+  readonly circuit: Circuit;
+  readonly solution: Solution;
+  readonly branchOf: ReadonlyMap<string, number>;
+}
+
+function solveNetlist(netlist: string): Read {
+  const wiring = new Wiring();
+  wiring.node("0");
+  const branchOf = new Map<string, number>();
+  for (const [, type, name, a, b, value] of netlist.matchAll(/(\w) (\w+) (\w+) (\w+) (\S+)/g)) {
+    branchOf.set(name!, add(wiring, type!, a!, b!, Number(value)));
+  }
+  const circuit = wiring.circuit("0");
+  return { wiring, circuit, branchOf, solution: solveDc(circuit, wiring.state()) };
+}
+
+function add(wiring: Wiring, type: string, a: string, b: string, value: number): number {
+  if (type === "R") return wiring.wire(a, b, value);
+  if (type === "V") return wiring.source(a, b, value);
+  return type === "I" ? wiring.source(a, b, STIFF_V, STIFF_V / value) : wiring.diode(a, b, value, 0);
+}
+
+function reading({ wiring, circuit, solution, branchOf }: Read, printed: string): number {
+  const [quantity, name] = printed.split(" ") as [string, string];
+  const index = branchOf.get(name);
+  if (index === undefined) return wiring.volts(solution, name);
+  const branch = circuit.branches[index]!;
+  const volts = solution.nodeV[branch.a]! - solution.nodeV[branch.b]!;
+  const amps = solution.branchA[index]!;
+  return { V: volts, I: amps, P: volts * amps, R: volts / amps }[quantity]!;
+}
+
+/**
+ * Node volts by modified nodal analysis on a full matrix: one row for each node but zero and one for each source. Written without the
+ * solver's means, for circuits of resistors and sources.
+ */
+function matrixOf({ nodeCount, branches, references }: Circuit): {
+  rows: number[][];
+  right: number[];
+  place: (node: number) => number;
+} {
+  const zero = references[0]!;
+  const place = (node: number): number => (node === zero ? -1 : node < zero ? node : node - 1);
+  const sources = branches.filter((branch) => branch.type === "source");
+  const size = nodeCount - 1 + sources.length;
+  const rows = Array.from({ length: size }, () => Array.from({ length: size }, () => 0));
+  const right = Array.from({ length: size }, () => 0);
+  const put = (row: number, column: number, value: number): void => {
+    if (row >= 0 && column >= 0) rows[row]![column]! += value;
+  };
+  const stamp = (branch: Branch): void => {
+    const a = place(branch.a);
+    const b = place(branch.b);
+    if (branch.type === "resistor") {
+      put(a, a, 1 / branch.ohm);
+      put(b, b, 1 / branch.ohm);
+      put(a, b, -1 / branch.ohm);
+      put(b, a, -1 / branch.ohm);
+    } else if (branch.type === "source") {
+      const row = nodeCount - 1 + sources.indexOf(branch);
+      put(row, a, 1);
+      put(row, b, -1);
+      put(row, row, branch.ohm);
+      put(a, row, -1);
+      put(b, row, 1);
+      right[row] = branch.volts;
+    }
+  };
+  branches.forEach(stamp);
+  return { rows, right, place };
+}
+
+describe("published networks", () => {
+  for (const network of publishedNetworks) {
+    it(`${network.title}: as printed`, () => {
+      const read = solveNetlist(network.netlist);
+      expect(read.solution.status).toBe("ok");
+      for (const [printed, value] of Object.entries(network.printed)) {
+        expect(Math.abs(reading(read, printed) - value), printed).toBeLessThanOrEqual(network.tolerance);
+      }
+    });
+  }
+
+  it("agree with two matrix solvers on an equation system put together apart", () => {
+    for (const { netlist, title } of publishedNetworks.filter((network) => !network.netlist.includes("D D1"))) {
+      const { circuit, solution } = solveNetlist(netlist);
+      const { rows, right, place } = matrixOf(circuit);
+      const dense = solveDense(new Matrix(rows), Matrix.columnVector(right)).to1DArray();
+      const sparse = (lusolve(lup(matrix(rows, "sparse")), right).valueOf() as number[][]).flat();
+      for (let node = 0; node < circuit.nodeCount; node++) {
+        if (place(node) < 0) continue;
+        const scale = netlist.includes("I I1") ? 1e-9 : 1e-13;
+        expect(Math.abs(solution.nodeV[node]! - dense[place(node)]!), title).toBeLessThan(scale * 30);
+        expect(Math.abs(solution.nodeV[node]! - sparse[place(node)]!), title).toBeLessThan(scale * 30);
+      }
+    }
+  });
+});
+
+describe("constant powers", () => {
+  it("behind a resistance take the higher root, or none where there is none", () => {
+    for (const { volts, ohm, watts, highV } of poweredLoads) {
+      const w = new Wiring();
+      w.source("+", "0", volts);
+      w.wire("+", "x", ohm);
+      const load = w.power("x", "0", watts);
+      const solution = w.solve();
+      expect(solution.active[load]).toBe(highV === null ? 0 : 1);
+      if (highV !== null) expect(Math.abs(w.volts(solution, "x") - highV)).toBeLessThan(1e-9);
+    }
+  });
+
+  it("matched to their wiring stand at half the volts", () => {
+    const w = new Wiring();
+    w.source("t", "0", 11.2);
+    w.wire("t", "n", 0.8);
+    const load = w.power("n", "0", 39.2);
+    const solution = w.solve();
+    // At the very edge both roots meet and volts hang on the last bit of everything: half the digits.
+    if (solution.active[load] === 1) expect(Math.abs(w.volts(solution, "n") - 5.6)).toBeLessThan(1e-6);
+  });
+
+  it("along one run end where sweeping back and forth ends", () => {
+    const w = new Wiring();
+    w.source("n0", "0", poweredRun.volts);
+    poweredRun.segmentsOhm.forEach((ohm, i) => w.wire(`n${i}`, `n${i + 1}`, ohm));
+    poweredRun.watts.forEach((watts, i) => w.power(`n${i + 1}`, "0", watts));
+    const solution = w.solve();
+    poweredRun.nodeV.forEach((volts, i) => expect(Math.abs(w.volts(solution, `n${i + 1}`) - volts)).toBeLessThan(1e-8));
+  });
+});
