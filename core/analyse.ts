@@ -24,15 +24,17 @@ export interface Analysis {
  * `readCircuitFile` or from edits of such a one; anything else may throw RangeError.
  */
 export function analyse(document: Document): Analysis {
+  const study = studyOf(document);
+  return { study, report: buildReport(study.netlist, study.situations, study.standing, applyRules(study)) };
+}
+
+/** The first three steps of the way: what the rules look at, before any rule has looked. */
+export function studyOf(document: Document): Study {
   const netlist = buildNetlist(document);
-  const situations = readSituations(netlist);
-  const standing = standingOf(netlist);
-  const study: Study = {
+  return {
     netlist,
-    situations,
-    standing,
+    situations: readSituations(netlist),
+    standing: standingOf(netlist),
     solveWithout: (wires, situation) => solveWithout(netlist, wires, situation.combination),
   };
-  const snags = applyRules(study);
-  return { study, report: buildReport(netlist, situations, standing, snags) };
 }

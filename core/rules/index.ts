@@ -115,8 +115,8 @@ export const rules: readonly Rule[] = [
 const WORST_FIRST: readonly Level[] = ["stop", "fix", "cant-check", "advice"];
 
 /** Everything wrong with a drawing, worst first; of one level in the order of the rules, then of the drawing. */
-export function applyRules(study: Study): Snag[] {
-  const snags = rules.flatMap((rule) =>
+export function applyRules(study: Study, chosen: readonly Rule[] = rules): Snag[] {
+  const snags = chosen.flatMap((rule) =>
     rule.check(study).map((finding): Snag => ({
       rule: rule.id,
       level: finding.level ?? rule.level,

@@ -1,9 +1,9 @@
-import { analyse, type Analysis } from "../analyse.ts";
+import { studyOf } from "../analyse.ts";
 import { applyEdits, splitAddress, type Document, type Edit, type System } from "../document/index.ts";
 import type { NetElement, NetWire } from "../netlist/index.ts";
 import type { Protection } from "../parts/index.ts";
 import { nextRatingA, soldWireSizes, wireAreaMm2 } from "../reference/index.ts";
-import type { Snag } from "../rules/index.ts";
+import type { Snag, Study } from "../rules/index.ts";
 import { parseWireSize } from "../units/index.ts";
 import { sizingSnags } from "./sizing-snags.ts";
 
@@ -16,7 +16,7 @@ export type Scope = "all" | ReadonlySet<string>;
  */
 export class Draft {
   document: Document;
-  analysis: Analysis;
+  study: Study;
   readonly reasons = new Map<string, string>();
   private readonly scope: Scope;
   private expected = new Set<string>();
@@ -24,13 +24,13 @@ export class Draft {
   constructor(document: Document, scope: Scope) {
     this.document = document;
     this.scope = scope;
-    this.analysis = analyse(document);
+    this.study = studyOf(document);
   }
 
   /** Takes the edits over and looks at the drawing afresh. */
   apply(edits: readonly Edit[]): void {
     this.document = applyEdits(this.document, edits);
-    this.analysis = analyse(this.document);
+    this.study = studyOf(this.document);
   }
 
   /** From here on a load that is on now and goes off is a snag like any other: its wires starve it. */
@@ -42,12 +42,12 @@ export class Draft {
   snags(): Snag[] {
     const on = this.loadsOn();
     const starved = [...this.expected].filter((load) => !on.has(load)).map((load) => load.slice(load.indexOf(" ") + 1));
-    return [...sizingSnags(this.analysis), ...[...new Set(starved)].map(starvedSnag)];
+    return [...sizingSnags(this.study), ...[...new Set(starved)].map(starvedSnag)];
   }
 
   private loadsOn(): Set<string> {
     return new Set(
-      this.analysis.study.situations.flatMap(({ id, parts }) =>
+      this.study.situations.flatMap(({ id, parts }) =>
         Object.entries(parts).flatMap(([part, reading]) => (reading.on === true ? [`${id} ${part}`] : [])),
       ),
     );
@@ -57,14 +57,14 @@ export class Draft {
     this.reasons.set(id, reason);
   }
 
-  /** Wires whose size may be chosen. */
+  /** Wires whose size may be chosen. An unfused main by design has no device to be sized by, and stays. */
   get wires(): readonly NetWire[] {
-    return this.analysis.study.netlist.wires.filter(({ wire }) => this.isFree(wire.id, wire.fixed, "size"));
+    return this.study.netlist.wires.filter(({ wire }) => wire.main === undefined && this.isFree(wire.id, wire.fixed, "size"));
   }
 
   /** Devices whose rating may be chosen. */
   get devices(): readonly NetElement<Protection>[] {
-    return this.analysis.study.netlist.elements.filter((element): element is NetElement<Protection> => {
+    return this.study.netlist.elements.filter((element): element is NetElement<Protection> => {
       const { spec, part } = element;
       return (
         spec.type === "protection" &&
@@ -76,7 +76,7 @@ export class Draft {
 
   /** Whether every edit only changes sizes or settings of things that are free. */
   allows(edits: readonly Edit[]): boolean {
-    const { wireAt, partAt } = this.analysis.study.netlist;
+    const { wireAt, partAt } = this.study.netlist;
     return edits.every((edit) => {
       if (edit.op === "set-wire") {
         const keys = Object.keys(edit.change);
@@ -110,7 +110,7 @@ export function sizesFor(system: System, size: string | undefined): readonly str
 
 /** The size next to this wire's by steps: 1 thicker, -1 thinner; `null` where none is sold. Of a wire without a size: the thinnest. */
 export function sizeBeside(draft: Draft, { wire }: NetWire, steps: 1 | -1): string | null {
-  const sold = sizesFor(draft.analysis.study.netlist.system, wire.size);
+  const sold = sizesFor(draft.study.netlist.system, wire.size);
   if (wire.size === undefined) return sold[0] ?? null;
   const areaMm2 = wireAreaMm2(wire.size) ?? 0;
   if (steps === 1) return sold.find((size) => (wireAreaMm2(size) ?? 0) > areaMm2 * 1.001) ?? null;

@@ -7,7 +7,7 @@ import { sizeBeside, type Draft } from "./draft.ts";
  * `undefined` where none can grow. `at`: the load's part id or one of its terminals.
  */
 export function bestForDrop(draft: Draft, at: string): NetWire | undefined {
-  const { netlist, situations } = draft.analysis.study;
+  const { netlist, situations } = draft.study;
   const part = netlist.partAt.get(at) ?? netlist.terminalAt.get(at)?.part;
   if (!part) return undefined;
   const path = wiresToward(draft, new Set(part.terminals.map(({ node }) => node)));
@@ -26,7 +26,7 @@ export function bestForDrop(draft: Draft, at: string): NetWire | undefined {
 
 /** Numbers of the wires joined to these nodes by conductors alone, whatever the contacts do; never through a load or coil. */
 function wiresToward(draft: Draft, from: ReadonlySet<number>): Set<number> {
-  const { netlist } = draft.analysis.study;
+  const { netlist } = draft.study;
   const ties = new Map<number, { to: number; wire: number }[]>();
   const tie = (a: number, b: number, wire: number) => {
     for (const [one, to] of [

@@ -20,11 +20,11 @@ export function shrink(draft: Draft): void {
 
 /** Keeps the edit when it brings no sizing snag that was not there; takes it back otherwise. */
 function tryEdit(draft: Draft, edit: Edit): boolean {
-  const { document, analysis } = draft;
+  const { document, study } = draft;
   const before = new Set(draft.snags().map(snagKey));
   draft.apply([edit]);
   if (draft.snags().every((snag) => before.has(snagKey(snag)))) return true;
   draft.document = document;
-  draft.analysis = analysis;
+  draft.study = study;
   return false;
 }

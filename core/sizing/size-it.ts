@@ -47,7 +47,7 @@ export function sizeIt(document: Document, scope: Scope = "all"): Proposal {
 
 /** Copper enough everywhere first, so that every load draws what it will draw. */
 function thickestWires(draft: Draft): Edit[] {
-  const { system } = draft.analysis.study.netlist;
+  const { system } = draft.study.netlist;
   return draft.wires.map(({ wire }) => ({
     op: "set-wire",
     id: wire.id,
@@ -57,7 +57,7 @@ function thickestWires(draft: Draft): Edit[] {
 
 /** Each device the smallest sold that is not loaded over the limit by what it carries; one that carries nothing stays. */
 function rateDevices(draft: Draft): void {
-  const { situations, netlist } = draft.analysis.study;
+  const { situations, netlist } = draft.study;
   const percent = netlist.system.fuseLoadPercent;
   for (const { index, branch } of draft.devices) {
     const amps = Math.max(
@@ -80,7 +80,7 @@ const CARRIES_FROM_A = 1e-3;
 
 /** Each wire the thinnest that carries its guard's rating and its own current. */
 function wiresByGuard(draft: Draft): Edit[] {
-  const { netlist, situations, standing } = draft.analysis.study;
+  const { netlist, situations, standing } = draft.study;
   return draft.wires.map((net) => {
     const { wire, index } = net;
     const ratings = standing.wires[index]!.ways.map(({ guard }) => guard?.ratingA ?? 0);

@@ -1,8 +1,7 @@
-import type { Analysis } from "../analyse.ts";
-import type { Snag } from "../rules/index.ts";
+import { applyRules, rules, type Snag, type Study } from "../rules/index.ts";
 
 /** Rules that the choice of a wire, device, contact or barrel can put right. */
-const SIZING_RULES: ReadonlySet<string> = new Set([
+const SIZING_IDS: ReadonlySet<string> = new Set([
   "fuse-over-wire",
   "wire-overload",
   "fuse-loaded",
@@ -19,9 +18,11 @@ const SIZING_RULES: ReadonlySet<string> = new Set([
   "barrel-misfit",
 ]);
 
+const SIZING_RULES = rules.filter(({ id }) => SIZING_IDS.has(id));
+
 /** Snags of the drawing that sizing is there to clear; those that can't be checked are questions, not sizes. */
-export function sizingSnags({ report }: Analysis): Snag[] {
-  return report.snags.filter(({ rule, level }) => SIZING_RULES.has(rule) && level !== "cant-check");
+export function sizingSnags(study: Study): Snag[] {
+  return applyRules(study, SIZING_RULES).filter(({ level }) => level !== "cant-check");
 }
 
 /** The same snag before and after a change, whatever its numbers. */
