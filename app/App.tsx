@@ -45,10 +45,10 @@ export function App() {
         </div>
         {isSmall ? <PANELS.controls.Panel /> : <Margin />}
       </main>
-      <p className="caution-line">
+      <footer className="caution-line">
         For planning only: a plan is not an inspection. Follow the vehicle maker's instructions and local code; have
         licensed people do what the law gives to them.
-      </p>
+      </footer>
       <OpenPlace isSmall={isSmall} />
       {isSmall && <ThumbBar />}
       <BoardMenu />

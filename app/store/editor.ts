@@ -10,8 +10,9 @@ import {
 } from "../../core/document/index.ts";
 import type { BoardMarks } from "../board/marks.ts";
 import type { AnalystNews } from "../worker/analyst.ts";
-import type { Ask, Positions } from "../worker/protocol.ts";
+import type { Ask, Positions, Present } from "../worker/protocol.ts";
 import { controlsOf, positionAfter } from "./controls-of.ts";
+import { changeWords } from "./change-words.ts";
 import { documentOf, firstState, type EditorState, type Notice, type PlaceId } from "./editor-state.ts";
 import { keepSituations } from "./keep-situations.ts";
 import { keepPreferences, readPreferences, themeOf, type Preferences, type TextKeeper } from "./preferences.ts";
@@ -168,6 +169,7 @@ export class Editor {
       case "analysed":
         if (news.revision !== this.#askedRevision) return;
         this.dismiss("analysis");
+        this.#saySnags(news.report.snags.length);
         this.set({
           report: news.report,
           reportRevision: this.state.revision,
@@ -178,6 +180,7 @@ export class Editor {
         return;
       case "present":
         if (news.revision !== this.#askedRevision) return;
+        this.#sayChanges(news.present);
         this.set({ present: news.present, marks: this.#current(news.marks) });
         return;
       case "restarted":
@@ -205,6 +208,21 @@ export class Editor {
 
   #current(marks: BoardMarks): BoardMarks {
     return marks.revision === this.state.revision ? marks : { ...marks, revision: this.state.revision };
+  }
+
+  /** An edit that brings or clears snags is heard with their number. */
+  #saySnags(count: number): void {
+    const before = this.state.report?.snags.length;
+    if (before === undefined || before === count) return;
+    this.say(
+      `${this.state.said.text}. ${count === 0 ? "No snags now" : count === 1 ? "1 snag now" : `${count} snags now`}`,
+    );
+  }
+
+  #sayChanges(after: Present): void {
+    const { said, present } = this.state;
+    const changes = changeWords(documentOf(this.state), present, after);
+    if (changes !== "") this.say(`${said.text}. ${changes}`);
   }
 
   #refuses(): boolean {
@@ -247,6 +265,12 @@ export class Editor {
 
   #stand(positions: Positions): void {
     this.set({ positions });
+    const stands = controlsOf(documentOf(this.state)).filter(
+      ({ id, positions: [rest] }) => (positions[id] ?? rest) !== rest,
+    );
+    this.say(
+      stands.length === 0 ? "Everything at rest" : stands.map(({ id, name }) => `${name} ${positions[id]}`).join(", "),
+    );
     this.#ports.ask({ type: "present", revision: this.#askedRevision, positions });
   }
 }
