@@ -186,6 +186,6 @@ export class Assembly {
     v[from] = 1;
     v[to] = -1;
     this.elimination.respond(v);
-    return v[from]! - v[to]!;
+    return Number(v[from]) - Number(v[to]);
   }
 }

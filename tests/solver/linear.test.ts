@@ -69,7 +69,7 @@ describe("contradictory ideal sources", () => {
     const two = w.source("+", "0", 13);
     const solution = w.solve();
     expect(solution.status).toBe("contradictory");
-    expect([...solution.conflict].sort()).toEqual([one, two]);
+    expect(new Set(solution.conflict)).toEqual(new Set([one, two]));
     expect([...solution.known]).toEqual([0, 0, 0]);
   });
 
@@ -80,7 +80,7 @@ describe("contradictory ideal sources", () => {
     const back = w.wire("x", "0", 0);
     w.wire("x", "spur", 0);
     const solution = w.solve();
-    expect([...solution.conflict].sort()).toEqual([source, there, back]);
+    expect(new Set(solution.conflict)).toEqual(new Set([source, there, back]));
   });
 
   it("with both ends on one node", () => {

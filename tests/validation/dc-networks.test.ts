@@ -88,24 +88,23 @@ describe("published networks", () => {
     it(`${network.title}: as printed`, () => {
       const read = solveNetlist(network.netlist);
       expect(read.solution.status).toBe("ok");
-      for (const [printed, value] of Object.entries(network.printed)) {
-        expect(Math.abs(reading(read, printed) - value), printed).toBeLessThanOrEqual(network.tolerance);
-      }
+      const off = Object.entries(network.printed).map(([printed, value]) => Math.abs(reading(read, printed) - value));
+      expect(Math.max(...off)).toBeLessThanOrEqual(network.tolerance);
     });
   }
 
   it("agree with two matrix solvers on an equation system put together apart", () => {
-    for (const { netlist, title } of publishedNetworks.filter((network) => !network.netlist.includes("D D1"))) {
+    for (const { netlist } of publishedNetworks.filter((network) => !network.netlist.includes("D D1"))) {
       const { circuit, solution } = solveNetlist(netlist);
       const { rows, right, place } = matrixOf(circuit);
       const dense = solveDense(new Matrix(rows), Matrix.columnVector(right)).to1DArray();
       const sparse = (lusolve(lup(matrix(rows, "sparse")), right).valueOf() as number[][]).flat();
-      for (let node = 0; node < circuit.nodeCount; node++) {
-        if (place(node) < 0) continue;
-        const scale = netlist.includes("I I1") ? 1e-9 : 1e-13;
-        expect(Math.abs(solution.nodeV[node]! - dense[place(node)]!), title).toBeLessThan(scale * 30);
-        expect(Math.abs(solution.nodeV[node]! - sparse[place(node)]!), title).toBeLessThan(scale * 30);
-      }
+      const off = Array.from(solution.nodeV, (volts, node) => {
+        const row = place(node);
+        return row < 0 ? Math.abs(volts) : Math.max(Math.abs(volts - dense[row]!), Math.abs(volts - sparse[row]!));
+      });
+      // A megavolt among the unknowns costs the matrices digits.
+      expect(Math.max(...off)).toBeLessThan(netlist.includes("I I1") ? 3e-8 : 3e-12);
     }
   });
 });
@@ -119,7 +118,7 @@ describe("constant powers", () => {
       const load = w.power("x", "0", watts);
       const solution = w.solve();
       expect(solution.active[load]).toBe(highV === null ? 0 : 1);
-      if (highV !== null) expect(Math.abs(w.volts(solution, "x") - highV)).toBeLessThan(1e-9);
+      expect(Math.abs(w.volts(solution, "x") - (highV ?? volts))).toBeLessThan(1e-9);
     }
   });
 
@@ -130,7 +129,8 @@ describe("constant powers", () => {
     const load = w.power("n", "0", 39.2);
     const solution = w.solve();
     // At the very edge both roots meet and volts hang on the last bit of everything: half the digits.
-    if (solution.active[load] === 1) expect(Math.abs(w.volts(solution, "n") - 5.6)).toBeLessThan(1e-6);
+    expect(solution.active[load]).toBe(1);
+    expect(Math.abs(w.volts(solution, "n") - 5.6)).toBeLessThan(1e-6);
   });
 
   it("along one run end where sweeping back and forth ends", () => {
@@ -139,6 +139,7 @@ describe("constant powers", () => {
     poweredRun.segmentsOhm.forEach((ohm, i) => w.wire(`n${i}`, `n${i + 1}`, ohm));
     poweredRun.watts.forEach((watts, i) => w.power(`n${i + 1}`, "0", watts));
     const solution = w.solve();
-    poweredRun.nodeV.forEach((volts, i) => expect(Math.abs(w.volts(solution, `n${i + 1}`) - volts)).toBeLessThan(1e-8));
+    const off = poweredRun.nodeV.map((volts, i) => Math.abs(w.volts(solution, `n${i + 1}`) - volts));
+    expect(Math.max(...off)).toBeLessThan(1e-8);
   });
 });
