@@ -23,15 +23,20 @@ export function plainWire(route: readonly Point[]): WireInk {
 /** Line widths in grid steps (0.18, 0.35 and 0.7 mm at 5 mm a step), and the thinnest they get in device pixels. */
 const WIDTH: Readonly<Record<Weight, number>> = { thin: 0.036, normal: 0.07, thick: 0.14 };
 const LEAST_PX: Readonly<Record<Weight, number>> = { thin: 0.7, normal: 1, thick: 1.6 };
-const WEIGHTS: readonly Weight[] = ["thin", "normal", "thick"];
 
 /** Below these a drawing loses what could not be made out anyway. Device pixels. */
 const LEAST_LETTER_PX = 4.5;
 const LEAST_SYMBOL_STEP_PX = 1.6;
 const LEAST_BOW_STEP_PX = 4;
+const LEAST_SHAPE_STEP_PX = 5;
+const LEAST_DASH_STEP_PX = 6;
+/** Rounded ends and corners cost twice as much and only show on lines wider than a pixel or two. */
+const LEAST_ROUND_STEP_PX = 8;
 /** Radius of the bow by which one wire steps over another, and of the dot at a joint. Grid steps. */
 const BOW = 0.3;
 const DOT = 0.17;
+/** Rasterising a path costs more than in step with its length: symbols go down in paths of so many strokes. */
+const STROKES_A_PATH = 64;
 const FAMILY = '"Inter", sans-serif';
 const DEGREE = Math.PI / 180;
 
@@ -40,7 +45,7 @@ export function widthOf(ink: Ink, weight: Weight): number {
   return Math.max(WIDTH[weight], LEAST_PX[weight] / ink.stepPx);
 }
 
-/** Draws wires and parts in ink, one path per line weight however many there are. */
+/** Draws wires and parts in ink: by line weight, so that the context's state changes seldom. */
 export function drawInk(
   ink: Ink,
   parts: readonly PartPicture[],
@@ -48,8 +53,7 @@ export function drawInk(
   joints: readonly Point[],
 ): void {
   const { context, palette } = ink;
-  context.lineCap = "round";
-  context.lineJoin = "round";
+  roundLines(ink);
   context.strokeStyle = palette.ink;
   context.fillStyle = palette.ink;
   drawWires(ink, wires);
@@ -57,6 +61,18 @@ export function drawInk(
   if (ink.stepPx < LEAST_SYMBOL_STEP_PX) drawSilhouettes(ink, parts);
   else drawSymbols(ink, parts);
   drawLettering(ink, parts, wires);
+}
+
+/** Whether shapes are too small to tell apart, so that marks and patterns become plain squares and lines. */
+export function isFarOff({ stepPx }: Ink): boolean {
+  return stepPx < LEAST_SHAPE_STEP_PX;
+}
+
+/** Rounds line ends and corners where that shows. */
+export function roundLines({ context, stepPx }: Ink): void {
+  const isRound = stepPx >= LEAST_ROUND_STEP_PX;
+  context.lineCap = isRound ? "round" : "butt";
+  context.lineJoin = isRound ? "round" : "miter";
 }
 
 function drawWires(ink: Ink, wires: readonly WireInk[]): void {
@@ -115,43 +131,49 @@ function drawSilhouettes({ context }: Ink, parts: readonly PartPicture[]): void 
   context.globalAlpha = 1;
 }
 
-function drawSymbols(ink: Ink, parts: readonly PartPicture[]): void {
-  const { context } = ink;
-  for (const weight of WEIGHTS) {
-    let isAny = false;
-    context.beginPath();
-    for (const part of parts) {
-      for (const stroke of part.strokes) {
-        if (stroke.shape === "text" || isFilled(stroke) || isDashed(stroke) || (stroke.weight ?? "normal") !== weight)
-          continue;
-        trace(context, stroke);
-        isAny = true;
-      }
-    }
-    if (!isAny) continue;
-    context.lineWidth = widthOf(ink, weight);
-    context.stroke();
-  }
-  drawFilledAndDashed(ink, parts);
+/** Strokes of symbols by how they are drawn; each class has one line width and one way to put it on. */
+interface StrokeClass {
+  readonly weight: Weight;
+  readonly holds: (stroke: Stroke) => boolean;
+  readonly isFilled?: boolean;
+  readonly isDashed?: boolean;
 }
 
-function drawFilledAndDashed(ink: Ink, parts: readonly PartPicture[]): void {
+const isLine = (weight: Weight) => (stroke: Stroke) =>
+  stroke.shape !== "text" && !isFilled(stroke) && !isDashed(stroke) && (stroke.weight ?? "normal") === weight;
+
+const STROKE_CLASSES: readonly StrokeClass[] = [
+  { weight: "thin", holds: isLine("thin") },
+  { weight: "normal", holds: isLine("normal") },
+  { weight: "thick", holds: isLine("thick") },
+  { weight: "thin", holds: isFilled, isFilled: true },
+  { weight: "thin", holds: isDashed, isDashed: true },
+];
+
+function drawSymbols(ink: Ink, parts: readonly PartPicture[]): void {
   const { context } = ink;
-  const strokes = parts.flatMap((part) => part.strokes);
-  const filled = strokes.filter(isFilled);
-  if (filled.length > 0) {
-    context.beginPath();
-    for (const stroke of filled) trace(context, stroke);
-    context.fill();
+  for (const { weight, holds, isFilled: fills = false, isDashed: dashes = false } of STROKE_CLASSES) {
+    context.lineWidth = widthOf(ink, weight);
+    if (dashes && ink.stepPx >= LEAST_DASH_STEP_PX) context.setLineDash([0.3, 0.2]);
+    let inPath = 0;
+    for (const part of parts) {
+      for (const stroke of part.strokes) {
+        if (!holds(stroke)) continue;
+        if (inPath === 0) context.beginPath();
+        trace(context, stroke);
+        if (++inPath < STROKES_A_PATH) continue;
+        putDown(context, fills);
+        inPath = 0;
+      }
+    }
+    if (inPath > 0) putDown(context, fills);
+    if (dashes) context.setLineDash([]);
   }
-  const dashed = strokes.filter(isDashed);
-  if (dashed.length === 0) return;
-  context.setLineDash([0.3, 0.2]);
-  context.lineWidth = widthOf(ink, "thin");
-  context.beginPath();
-  for (const stroke of dashed) trace(context, stroke);
-  context.stroke();
-  context.setLineDash([]);
+}
+
+function putDown(context: CanvasRenderingContext2D, fills: boolean): void {
+  if (fills) context.fill();
+  else context.stroke();
 }
 
 function isFilled(stroke: Stroke): boolean {

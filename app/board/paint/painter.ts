@@ -1,7 +1,9 @@
 import type { Box, Point } from "../../../core/geometry/index.ts";
 import { moveBox } from "../../../core/geometry/index.ts";
-import type { Picture } from "../../../core/picture/index.ts";
+import { splitAddress } from "../../../core/document/index.ts";
+import type { Picture, WirePicture } from "../../../core/picture/index.ts";
 import type { Lift } from "../board-overlay.ts";
+import { STANDING } from "../marks.ts";
 import { damageRects, type PixelRect } from "./damage.ts";
 import type { Frame } from "./frame.ts";
 import { drawGrid, drawInk, type Ink, plainWire } from "./ink.ts";
@@ -37,6 +39,8 @@ export class Painter {
   private moving: ReadonlySet<string> = NO_LIFT;
   /** Joints that move with the lift. */
   private movingJoints: ReadonlySet<Point> = new Set();
+  /** Where each wire begins, looked up once: pictures of wires are shared between drawings and never change. */
+  private readonly fromTerminal = new WeakMap<WirePicture, { readonly part: string; readonly index: number }>();
   private ink: Omit<Ink, "context" | "stepPx"> = { palette: NO_PALETTE, lettering: true };
 
   constructor(makeCanvas: MakeCanvas) {
@@ -208,11 +212,16 @@ export class Painter {
   }
 
   private standingOfWire({ picture }: SceneWire): number {
-    const [address] = picture.ends;
-    const part = this.scene.parts.get(address.slice(0, address.indexOf(".")));
-    if (part === null) return 0;
-    const index = part.picture.terminals.findIndex((terminal) => terminal.address === address);
-    return index < 0 ? 0 : standingOf(this.marks.terminal(part, index));
+    let place = this.fromTerminal.get(picture);
+    if (place === undefined) {
+      const [from] = picture.ends;
+      const [part] = splitAddress(from);
+      const terminals = this.scene.parts.get(part)?.picture.terminals ?? [];
+      place = { part, index: terminals.findIndex(({ address }) => address === from) };
+      this.fromTerminal.set(picture, place);
+    }
+    const part = this.scene.parts.get(place.part);
+    return part === null ? STANDING.unknown : standingOf(this.marks.terminal(part, place.index));
   }
 
   private drawLift(ink: Ink, viewport: Viewport, rect: PixelRect, lift: Lift): void {
