@@ -18,7 +18,7 @@ const someOhm = fc.double({ min: 2e-3, max: 0.5, noNaN: true });
 const volts = fc.constantFrom(12, 12.6, 13.8, 24, 25.2);
 
 type Ends = { readonly a: number; readonly b: number };
-type Shape = (ends: Ends) => fc.Arbitrary<Branch>;
+type Shape = (ends: Ends, nodeCount: number) => fc.Arbitrary<Branch>;
 
 const linear: readonly Shape[] = [
   (ends) => ohm.map((r) => ({ type: "resistor", ...ends, ohm: r })),
@@ -39,6 +39,10 @@ const others: readonly Shape[] = [
     fc
       .tuple(fc.double({ min: 0.1, max: 5, noNaN: true }), fc.boolean())
       .map(([amps, eitherWay]) => ({ type: "current", ...ends, amps, eitherWay })),
+  ({ a, b }, nodeCount) =>
+    fc
+      .tuple(fc.nat(nodeCount - 1), fc.nat(nodeCount - 1), fc.constantFrom(5, 12, 24))
+      .map(([outA, outB, out]) => ({ type: "converter", a, b, outA, outB, volts: out, efficiency: 0.85 })),
 ];
 
 /** `nonlinear` false: resistors, contacts and sources alone. */
@@ -51,7 +55,7 @@ export function lawCases(nonlinear: boolean): fc.Arbitrary<LawCase> {
       .map((parents) => parents.map(([parent, r], i): Branch => ({ type: "resistor", a: i + 1, b: parent, ohm: r })));
     const kinds = nonlinear ? [...linear, ...linear, ...others] : linear;
     const strung = fc.array(
-      fc.tuple(ends, fc.nat(kinds.length - 1)).chain(([at, kind]) => kinds[kind]!(at)),
+      fc.tuple(ends, fc.nat(kinds.length - 1)).chain(([at, kind]) => kinds[kind]!(at, nodeCount)),
       { maxLength: 2 * nodeCount },
     );
     return fc
