@@ -27,11 +27,10 @@ export const noReturn = defineRule({
 });
 
 function withoutReturn(study: Study): Finding[] {
-  const { isFed, returns } = closedPaths(study.netlist);
-  const isWhole = ({ a, b }: Consumer) => (isFed(a) && returns(b)) || (isFed(b) && returns(a));
+  const { isFed, isRing } = closedPaths(study.netlist);
   return consumersOf(study.netlist)
     .filter(({ spec }) => spec.type !== "load" || spec.role === "use")
-    .filter((consumer) => !isWhole(consumer) && (isFed(consumer.a) || isFed(consumer.b)))
+    .filter(({ a, b }) => !isRing(a, b) && (isFed(a) || isFed(b)))
     .map((consumer) => {
       const end = missingEnd(study, consumer, isFed);
       return { at: [partId(consumer), end], measure: {}, remedies: returnTo(study, end) };

@@ -1,13 +1,13 @@
-import type { Netlist } from "../../netlist/index.ts";
+import { NodeSets, type Netlist } from "../../netlist/index.ts";
 import { consumersOf } from "./elements.ts";
-import { pathsOf, startNodes, type Paths } from "./spread.ts";
+import { pathsOf, type Paths } from "./spread.ts";
 
 /** Where current could come from and go to with every contact closed. */
 export interface ClosedPaths {
   /** A source could push current to this node. */
   isFed(node: number): boolean;
-  /** Current from this node could get back to a source. */
-  returns(node: number): boolean;
+  /** Current could run from a source to one of these nodes and from the other back to that source, or one joined to it. */
+  isRing(a: number, b: number): boolean;
 }
 
 const kept = new WeakMap<Netlist, ClosedPaths>();
@@ -16,20 +16,54 @@ const kept = new WeakMap<Netlist, ClosedPaths>();
 export function closedPaths(netlist: Netlist): ClosedPaths {
   let closed = kept.get(netlist);
   if (!closed) {
-    const onward = onwardSteps(netlist);
-    const { fixed, plus, minus, negatives } = pathsOf(netlist);
-    const isReturn = (node: number) => minus[fixed.find(node)] === 1 && plus[fixed.find(node)] === 0;
-    const isSupply = (node: number) => plus[fixed.find(node)] === 1 && minus[fixed.find(node)] === 0;
-    const fed = walk(
-      onward,
-      startNodes(netlist).map(({ node }) => node),
-      isReturn,
-    );
-    const back = walk(turned(onward), [...negatives], isSupply);
-    closed = { isFed: (node) => fed.has(node), returns: (node) => back.has(node) };
+    const frames = framesOf(netlist);
+    closed = {
+      isFed: (node) => frames.some(({ fed }) => fed.has(node)),
+      isRing: (a, b) => frames.some(({ fed, back }) => (fed.has(a) && back.has(b)) || (fed.has(b) && back.has(a))),
+    };
     kept.set(netlist, closed);
   }
   return closed;
+}
+
+/** Sources that metal joins to one another, and what they could feed and get back from. */
+interface Frame {
+  readonly fed: ReadonlySet<number>;
+  readonly back: ReadonlySet<number>;
+}
+
+function framesOf(netlist: Netlist): Frame[] {
+  const onward = onwardSteps(netlist);
+  const backward = turned(onward);
+  const { steps, fixed, plus, minus } = pathsOf(netlist);
+  const isReturn = (node: number) => minus[fixed.find(node)] === 1 && plus[fixed.find(node)] === 0;
+  const isSupply = (node: number) => plus[fixed.find(node)] === 1 && minus[fixed.find(node)] === 0;
+  const joined = new NodeSets(netlist.nodeCount);
+  steps.forEach((each, from) => each.forEach(({ to }) => joined.join(from, to)));
+  const ends = sourceEnds(netlist);
+  for (const { plus: positive, minus: negative } of ends) joined.join(positive, negative);
+  return [...new Set(ends.map((end) => joined.find(end.plus)))].map((frame) => {
+    const own = ends.filter((end) => joined.find(end.plus) === frame);
+    return {
+      fed: walk(
+        onward,
+        own.map((end) => end.plus),
+        isReturn,
+      ),
+      back: walk(
+        backward,
+        own.map((end) => end.minus),
+        isSupply,
+      ),
+    };
+  });
+}
+
+function sourceEnds(netlist: Netlist): { plus: number; minus: number }[] {
+  return netlist.elements.flatMap(({ spec, a, b, outA, outB }) => {
+    if (spec.type === "source") return [{ plus: a, minus: b }];
+    return spec.type === "converter" ? [{ plus: outA, minus: outB }] : [];
+  });
 }
 
 function onwardSteps(netlist: Netlist): number[][] {
