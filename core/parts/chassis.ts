@@ -26,7 +26,7 @@ export const chassis = definePart({
     ]),
   },
   terminals: () => [
-    terminal({ name: "g", x: 0, y: 0, exit: "up", about: "joint to the chassis" }, "ground-screw", "bare", "bare"),
+    terminal({ name: "g", x: 0, y: 0, exit: "up", about: "joint to the chassis" }, "ground-screw", "covered", "bare"),
   ],
   symbol: ({ surface }) => [
     line([
