@@ -135,18 +135,13 @@ export class Assembly {
   }
 
   /**
-   * Volts by which every position is off, given the amps a to b that flow in all branches but the rigid ones: what would bring them
-   * into balance, or `null` where none misses it by more than `toleranceA`.
+   * Volts by which every position is off, given the amps that leave each node through all but rigid branches: what would bring them
+   * into balance, or `null` where no cluster misses it by more than `toleranceA`.
    */
-  correction(flowA: Float64Array, toleranceA: number): Float64Array | null {
-    const { inflow, positionOf, slotOf, elimination } = this;
-    const { a, b, count } = this.table;
+  correction(outOf: Float64Array, toleranceA: number): Float64Array | null {
+    const { inflow, positionOf, elimination } = this;
     inflow.fill(0);
-    for (let i = 0; i < count; i++) {
-      if (slotOf[i]! < 0) continue;
-      inflow[positionOf[a[i]!]!]! -= flowA[i]!;
-      inflow[positionOf[b[i]!]!]! += flowA[i]!;
-    }
+    for (let node = 0; node < outOf.length; node++) inflow[positionOf[node]!]! -= outOf[node]!;
     let worst = 0;
     for (let k = 0; k < inflow.length; k++) worst = Math.max(worst, Math.abs(inflow[k]!));
     if (worst <= toleranceA) return null;

@@ -45,7 +45,7 @@ export function settleDiodes(model: Model): LinearOutcome {
 function wrongDiodes(model: Model): number[] {
   if (model.table.diodes.length === 0) return [];
   const rigidA = model.table.diodes.some((diode) => model.isRigid(diode))
-    ? model.rigidFlows(model.linearFlows())
+    ? model.rigidFlows(model.linearOutOf())
     : null;
   return model.table.diodes.filter((diode) => {
     if (model.absent[diode]) return false;

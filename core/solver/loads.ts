@@ -143,7 +143,7 @@ function iterate(model: Model, ports: readonly Port[], newton: boolean): RoundOu
 function convertersChanged(model: Model, { inputW }: Draws): boolean {
   const running = model.table.converters.filter((index) => model.on[index] === 1);
   if (running.length === 0) return false;
-  const flows = model.rigidFlows(model.linearFlows())!;
+  const flows = model.rigidFlows(model.linearOutOf())!;
   let changed = false;
   for (const index of running) {
     const branch = model.table.branches[index]!;

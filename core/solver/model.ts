@@ -143,28 +143,26 @@ export class Model {
 
   /**
    * Amps a to b of every zero-ohm branch (of a converter: outA to outB through its output), 0 for all others, or `null` when there
-   * are none. `flowA` gives the amps a to b of all other branches (of a converter: its input).
+   * are none. `outOf` gives the amps that leave each node through all other branches.
    */
-  rigidFlows(flowA: Float64Array): Float64Array | null {
+  rigidFlows(outOf: Float64Array): Float64Array | null {
     const { flows } = this.frame!;
     if (!flows) return null;
-    const { a, b, kind, count, nodeCount } = this.table;
-    const taken = new Float64Array(nodeCount);
-    for (let i = 0; i < count; i++) {
-      if (this.isRigid(i) && kind[i] !== KIND.converter) continue;
-      taken[a[i]!]! += flowA[i]!;
-      taken[b[i]!]! -= flowA[i]!;
-    }
-    const rigidA = new Float64Array(count);
-    flows.fill(taken, rigidA);
+    const rigidA = new Float64Array(this.table.count);
+    flows.fill(outOf, rigidA);
     return rigidA;
   }
 
-  /** Amps a to b of every branch by its linear stand-in. */
-  linearFlows(): Float64Array {
-    const flowA = new Float64Array(this.table.count);
-    for (let i = 0; i < flowA.length; i++) flowA[i] = this.g[i]! * this.volts(i) + this.h[i]! + this.extraA[i]!;
-    return flowA;
+  /** Amps that leave each node through all but rigid branches, by their lines. */
+  linearOutOf(): Float64Array {
+    const { a, b, count, nodeCount } = this.table;
+    const outOf = new Float64Array(nodeCount);
+    for (let i = 0; i < count; i++) {
+      const amps = this.g[i]! * this.volts(i) + this.h[i]! + this.extraA[i]!;
+      outOf[a[i]!]! += amps;
+      outOf[b[i]!]! -= amps;
+    }
+    return outOf;
   }
 
   private findFrame(): Frame {
@@ -182,7 +180,8 @@ export class Model {
     return frame;
   }
 
-  private linkOf(index: number): RigidLink {
+  /** The ends a zero-ohm branch holds together: of a converter, its output's. */
+  linkOf(index: number): RigidLink {
     const branch = this.circuit.branches[index]!;
     return branch.type === "converter"
       ? { branch: index, a: branch.outA, b: branch.outB }

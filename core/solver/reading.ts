@@ -1,35 +1,41 @@
 /**
  * From a settled model to the solution handed out: amps by each branch's own law, networks, and how well it all balances.
  */
-import type { Branch, Solution } from "../circuit/index.ts";
+import type { Solution } from "../circuit/index.ts";
 import { KIND } from "./branch-table.ts";
 import { filamentA } from "./load-laws.ts";
 import type { Model } from "./model.ts";
 
 /** The solution of a settled model. */
 export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8Array): Solution {
-  const { count, kind } = model.table;
-  const nodeV = model.nodeV.slice();
-  const branchA = balancedFlows(model, inputW, nodeV);
+  const { count, kind, zeroOhm, sources } = model.table;
+  const balance = new Balance(model, inputW);
+  const { flowA, outOf, nodeV } = balance;
+  balance.settle();
   const outputA = new Float64Array(count);
-  const rigidA = model.rigidFlows(branchA);
-  if (rigidA) {
-    for (const index of model.table.zeroOhm) {
-      if (kind[index] === KIND.converter) outputA[index] = 0 - rigidA[index]!;
-      else if (model.isRigid(index)) branchA[index] = rigidA[index]!;
-    }
+  const rigidA = model.rigidFlows(outOf);
+  for (const index of rigidA ? zeroOhm : []) {
+    if (!model.isRigid(index)) continue;
+    const amps = rigidA![index]!;
+    const { a, b } = model.linkOf(index);
+    outOf[a]! += amps;
+    outOf[b]! -= amps;
+    balance.gapW -= amps * model.emf[index]!;
+    if (kind[index] === KIND.converter) outputA[index] = 0 - amps;
+    else flowA[index] = amps;
   }
-  const residualA = worstImbalance(model, branchA, outputA);
-  const residualW = Math.abs(powerGap(model, branchA, outputA));
-  for (const index of model.table.sources) branchA[index] = 0 - branchA[index]!;
+  let residualA = 0;
+  for (let node = 0; node < outOf.length; node++) residualA = Math.max(residualA, Math.abs(outOf[node]!));
+  for (const index of sources) flowA[index] = 0 - flowA[index]!;
   const { known, network } = model.assembly.networks();
   for (let node = 0; node < nodeV.length; node++) if (known[node] === 0) nodeV[node] = 0;
+  const residualW = Math.abs(balance.gapW);
   const solution: Solution = {
     status: "ok",
     nodeV,
     known: known.slice(),
     network: network.slice(),
-    branchA,
+    branchA: flowA,
     outputA,
     active: model.on.slice(),
     pulledIn: pulledIn.slice(),
@@ -62,79 +68,92 @@ export function noSolution(
   };
 }
 
-/** Imbalance (A) that is worth another digit. */
+/** Imbalance that is worth another digit: amps, and as a part of the largest current. */
 const SHARPEN_FROM_A = 4e-12;
+const SHARPEN_FROM = 2e-15;
 
 /**
- * Amps a to b by each branch's law; 0 for what is off and for zero-ohm branches, whose currents their cluster tells.
- *
- * In a few microohms the last bit of 12 V is already a microampere's thousandth. So where currents don't balance well enough, the
- * volts get a second, small part that holds what no longer fits into the first. It also takes back what ties leak, so that
- * `nodeV`, which gets both, is off by rounding alone.
+ * Currents by each branch's own law, and what is left over at nodes and of watts. Zero-ohm branches, whose currents only their
+ * cluster tells, count as carrying none.
  */
-function balancedFlows(model: Model, inputW: Float64Array, nodeV: Float64Array): Float64Array {
-  const flowA = new Float64Array(model.table.count);
-  fillFlows(model, inputW, flowA, null);
-  const correction = model.assembly.correction(flowA, SHARPEN_FROM_A);
-  if (correction) {
-    fillFlows(model, inputW, flowA, correction);
-    for (let node = 0; node < nodeV.length; node++) nodeV[node]! += correction[model.assembly.positionOf[node]!]!;
-  }
-  return flowA;
-}
+class Balance {
+  /** Amps a to b of each branch; 0 for what is off. */
+  readonly flowA: Float64Array;
+  /** Amps that leave each node in all. */
+  readonly outOf: Float64Array;
+  readonly nodeV: Float64Array;
+  /** Watts delivered by sources less watts used. */
+  gapW = 0;
+  private largestA = 0;
+  private readonly model: Model;
+  private readonly inputW: Float64Array;
 
-function fillFlows(model: Model, inputW: Float64Array, flowA: Float64Array, correction: Float64Array | null): void {
-  const { on, nodeV, emf, g } = model;
-  const { a, b, kind, count, branches } = model.table;
-  const { positionOf } = model.assembly;
-  for (let i = 0; i < count; i++) {
-    if (on[i] === 0) continue;
-    const from = a[i]!;
-    const to = b[i]!;
-    let volts = nodeV[from]! - nodeV[to]! - emf[i]!;
-    if (correction) volts += correction[positionOf[from]!]! - correction[positionOf[to]!]!;
-    if (kind[i]! <= KIND.diode) flowA[i] = volts * g[i]!;
-    else if (kind[i] === KIND.converter) flowA[i] = inputW[i] === 0 ? 0 : inputW[i]! / (volts + emf[i]!);
-    else flowA[i] = loadA(branches[i]!, volts);
+  constructor(model: Model, inputW: Float64Array) {
+    this.model = model;
+    this.inputW = inputW;
+    this.flowA = new Float64Array(model.table.count);
+    this.outOf = new Float64Array(model.table.nodeCount);
+    this.nodeV = model.nodeV.slice();
   }
-}
 
-function loadA(branch: Branch, volts: number): number {
-  if (branch.type === "filament") return filamentA(branch, volts);
-  if (branch.type === "power") return branch.watts / volts;
-  return branch.type === "current" ? Math.sign(volts) * branch.amps : 0;
-}
-
-function worstImbalance({ table }: Model, flowA: Float64Array, outputA: Float64Array): number {
-  const { a, b, count, nodeCount, converters, branches } = table;
-  const sum = new Float64Array(nodeCount);
-  for (let i = 0; i < count; i++) {
-    sum[a[i]!]! += flowA[i]!;
-    sum[b[i]!]! -= flowA[i]!;
+  /**
+   * In a few microohms the last bit of 12 V is already a thousandth of a microampere. So where currents don't balance well
+   * enough, the volts get a second, small part that holds what no longer fits into the first. It also takes back what ties leak.
+   */
+  settle(): void {
+    this.fill(null);
+    const { assembly } = this.model;
+    const correction = assembly.correction(this.outOf, Math.max(SHARPEN_FROM_A, SHARPEN_FROM * this.largestA));
+    if (!correction) return;
+    this.fill(correction);
+    for (let node = 0; node < this.nodeV.length; node++) this.nodeV[node]! += correction[assembly.positionOf[node]!]!;
   }
-  for (const index of converters) {
-    const branch = branches[index]!;
-    if (branch.type !== "converter") continue;
-    sum[branch.outA]! -= outputA[index]!;
-    sum[branch.outB]! += outputA[index]!;
-  }
-  let worst = 0;
-  for (let node = 0; node < nodeCount; node++) worst = Math.max(worst, Math.abs(sum[node]!));
-  return worst;
-}
 
-/** Watts delivered by sources and converter outputs less watts used, each by the branch's own law. */
-function powerGap(model: Model, flowA: Float64Array, outputA: Float64Array): number {
-  const { kind, ohm, count, branches } = model.table;
-  let gap = 0;
-  for (let i = 0; i < count; i++) {
-    const amps = flowA[i]!;
-    if (kind[i]! <= KIND.diode) gap -= amps * (model.emf[i]! + amps * ohm[i]!);
-    else if (kind[i] === KIND.converter) gap -= amps * model.volts(i) - outputA[i]! * model.emf[i]!;
-    else if (model.on[i] === 1) {
-      const branch = branches[i]!;
-      gap -= branch.type === "power" ? branch.watts : amps * model.volts(i);
+  private fill(correction: Float64Array | null): void {
+    const { flowA, outOf, model } = this;
+    const { on, nodeV, emf, g } = model;
+    const { a, b, kind, ohm, isZeroOhm, count } = model.table;
+    const { positionOf } = model.assembly;
+    let gapW = 0;
+    let largestA = 0;
+    outOf.fill(0);
+    for (let i = 0; i < count; i++) {
+      if (on[i] === 0) continue;
+      const from = a[i]!;
+      const to = b[i]!;
+      let volts = nodeV[from]! - nodeV[to]! - emf[i]!;
+      if (correction) volts += correction[positionOf[from]!]! - correction[positionOf[to]!]!;
+      let amps = 0;
+      if (kind[i]! > KIND.diode) {
+        amps = this.drawA(i, volts);
+        gapW -= this.usedW(i, volts, amps);
+      } else if (isZeroOhm[i] === 0) {
+        amps = volts * g[i]!;
+        gapW -= amps * (emf[i]! + amps * ohm[i]!);
+      }
+      flowA[i] = amps;
+      outOf[from]! += amps;
+      outOf[to]! -= amps;
+      if (amps > largestA) largestA = amps;
+      else if (-amps > largestA) largestA = -amps;
     }
+    this.gapW = gapW;
+    this.largestA = largestA;
   }
-  return gap;
+
+  /** Amps of a load or a converter's input; `volts` are less the EMF, which of a converter is its output's. */
+  private drawA(index: number, volts: number): number {
+    const branch = this.model.table.branches[index]!;
+    if (branch.type === "filament") return filamentA(branch, volts);
+    if (branch.type === "power") return branch.watts / volts;
+    if (branch.type === "current") return Math.sign(volts) * branch.amps;
+    const watts = this.inputW[index]!;
+    return watts === 0 ? 0 : watts / (volts + this.model.emf[index]!);
+  }
+
+  private usedW(index: number, volts: number, amps: number): number {
+    const branch = this.model.table.branches[index]!;
+    if (branch.type === "power") return branch.watts;
+    return branch.type === "converter" ? this.inputW[index]! : volts * amps;
+  }
 }

@@ -43,10 +43,10 @@ export class RigidFlows {
     this.elimination.eliminate();
   }
 
-  /** Writes amps a to b of every zero-ohm branch into `flowA`, given the amps `taken` out of every node by all other branches. */
-  fill(taken: Float64Array, flowA: Float64Array): void {
+  /** Writes amps a to b of every zero-ohm branch into `flowA`, given the amps that leave each node through all others. */
+  fill(outOf: Float64Array, flowA: Float64Array): void {
     const { inflow, nodes } = this;
-    for (let k = 0; k < nodes.length; k++) inflow[k] = -taken[nodes[k]!]!;
+    for (let k = 0; k < nodes.length; k++) inflow[k] = -outOf[nodes[k]!]!;
     this.elimination.respond(inflow);
     this.links.forEach((link, i) => {
       flowA[link.branch] = inflow[this.linkA[i]!]! - inflow[this.linkB[i]!]!;
