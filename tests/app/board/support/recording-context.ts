@@ -24,7 +24,8 @@ export function recordingContext(): Recording {
     },
     fillText: (text: string) => texts.push(text),
   };
-  const context = new Proxy({} as Record<string, unknown>, {
+  const properties: Record<string, unknown> = {};
+  const context = new Proxy(properties, {
     get(target, name: string) {
       if (name in target) return target[name];
       return (...args: never[]) => {
