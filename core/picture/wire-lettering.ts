@@ -10,7 +10,8 @@ const OFFSET = 0.58;
 
 /** What already stands near a wire's route. */
 export interface Surroundings {
-  readonly symbols: readonly Box[];
+  /** By symbols and their lettering. */
+  readonly taken: readonly Box[];
   readonly otherRoutes: readonly (readonly Point[])[];
 }
 
@@ -67,7 +68,7 @@ function* spotsAlong({ from, to, length }: Run, text: string): Generator<Letteri
 }
 
 function isClear(extent: Box, near: Surroundings): boolean {
-  if (near.symbols.some((symbol) => boxesOverlap(symbol, extent))) return false;
+  if (near.taken.some((box) => boxesOverlap(box, extent))) return false;
   return !near.otherRoutes.some((route) =>
     route.some((point, i) => i > 0 && segmentEnters(route[i - 1]!, point, extent)),
   );

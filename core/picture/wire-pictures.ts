@@ -52,7 +52,7 @@ export function workWires(
   changes: PartChanges,
 ): WireWorks {
   const earlier = isInOrder(wires, previous) ? previous : NO_WORKS;
-  const symbols = symbolsOf(partAt);
+  const standing = standingOf(partAt);
   const dirty = new Area(reachesOfGone(wires, earlier));
   const laid: (WireWork | LaidWire)[] = [];
   /** Of these only what other wires nearby have to do with them may have changed. */
@@ -70,7 +70,7 @@ export function workWires(
       keep(before);
       continue;
     }
-    const now = layWire(wire, partAt, symbols, nearby, laid);
+    const now = layWire(wire, partAt, standing, nearby, laid);
     if (now === null) continue;
     const isSameRoute = areSymbolsSame && areSameRoutes(before.route, now.route);
     if (isSameRoute) keep(before);
@@ -81,7 +81,7 @@ export function workWires(
       nearby.add(now.reach);
     }
   }
-  return finished(laid, kept, nearby, dirty, symbols);
+  return finished(laid, kept, nearby, dirty, standing);
 }
 
 function isUntouched({ parts, corridor }: WireWork, { ids, area }: PartChanges): boolean {
@@ -90,7 +90,13 @@ function isUntouched({ parts, corridor }: WireWork, { ids, area }: PartChanges):
 
 const NO_WORKS: WireWorks = new Map();
 
-type SymbolsIn = (box: Box) => Box[];
+/** What stands near a place on the sheet. */
+interface Standing {
+  /** Symbols and their names: what wires go round. */
+  rooms(near: Box): Box[];
+  /** These and the markings of terminals: what lettering keeps off. */
+  taken(near: Box): Box[];
+}
 
 /** Second pass: hops and lettering, which hang on the routes of the wires nearby. */
 function finished(
@@ -98,7 +104,7 @@ function finished(
   kept: ReadonlySet<WireWork | LaidWire>,
   nearby: Nearby,
   dirty: Area,
-  symbols: SymbolsIn,
+  standing: Standing,
 ): WireWorks {
   const works = new Map<string, WireWork>();
   for (const [index, each] of laid.entries()) {
@@ -108,7 +114,7 @@ function finished(
     }
     const { wire, from, to, parts, route, reach } = each;
     const otherRoutes = nearby.touching(reach).flatMap((other) => (other === index ? [] : [laid[other]!.route]));
-    const lettering = wireLettering(wire, route, { symbols: symbols(reach), otherRoutes });
+    const lettering = wireLettering(wire, route, { taken: standing.taken(reach), otherRoutes });
     const picture: WirePicture = {
       id: wire.id,
       ends: [wire.from, wire.to],
@@ -123,13 +129,17 @@ function finished(
   return works;
 }
 
-function symbolsOf(partAt: ReadonlyMap<string, PartPicture>): SymbolsIn {
+function standingOf(partAt: ReadonlyMap<string, PartPicture>): Standing {
   let parts: readonly PartPicture[] | null = null;
   let nearby: Nearby | null = null;
-  return (box) => {
+  const partsNear = (box: Box) => {
     const all = (parts ??= [...partAt.values()]);
     nearby ??= new Nearby(all.map((part) => part.extent));
-    return nearby.touching(box).flatMap((index) => all[index]!.room.filter((each) => boxesTouch(each, box)));
+    return nearby.touching(box).map((index) => all[index]!);
+  };
+  return {
+    rooms: (box) => partsNear(box).flatMap(({ room }) => room.filter((each) => boxesTouch(each, box))),
+    taken: (box) => partsNear(box).flatMap(({ box: symbol, lettering }) => [symbol, ...lettering.map(extentOf)]),
   };
 }
 
@@ -137,7 +147,7 @@ function symbolsOf(partAt: ReadonlyMap<string, PartPicture>): SymbolsIn {
 function layWire(
   wire: Wire,
   partAt: ReadonlyMap<string, PartPicture>,
-  symbols: SymbolsIn,
+  standing: Standing,
   nearby: Nearby,
   laid: readonly LaidWire[],
 ): LaidWire | null {
@@ -152,7 +162,7 @@ function layWire(
     const other = laid[index]!;
     return sharesEnd(other.wire, wire) ? [] : [other.route];
   });
-  const route = routeWire(from, to, via, symbols(corridor), apart);
+  const route = routeWire(from, to, via, standing.rooms(corridor), apart);
   return { wire, from, to, parts, route, reach: reachOf(route) };
 }
 
