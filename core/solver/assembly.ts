@@ -8,7 +8,7 @@
 import type { BranchTable } from "./branch-table.ts";
 import { Clusters } from "./clusters.ts";
 import type { RigidLink } from "./clusters.ts";
-import { Elimination } from "./elimination.ts";
+import { Elimination, largest } from "./elimination.ts";
 import { planElimination } from "./ordering.ts";
 
 /** What every branch looks like to the linear solver: current a to b = g (va - vb) + h. */
@@ -142,9 +142,7 @@ export class Assembly {
     const { inflow, positionOf, elimination } = this;
     inflow.fill(0);
     for (let node = 0; node < outOf.length; node++) inflow[positionOf[node]!]! -= outOf[node]!;
-    let worst = 0;
-    for (let k = 0; k < inflow.length; k++) worst = Math.max(worst, Math.abs(inflow[k]!));
-    if (worst <= toleranceA) return null;
+    if (largest(inflow) <= toleranceA) return null;
     elimination.respond(inflow);
     return inflow;
   }

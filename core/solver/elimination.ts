@@ -176,12 +176,11 @@ export class Elimination {
   private carry(inflow: Float64Array): void {
     const { inverse, share } = this;
     const { slotStart, slotTo, count } = this.plan;
-    let largest = 0;
-    for (let k = 0; k < count; k++) largest = Math.max(largest, Math.abs(inflow[k]!));
+    const noise = CANCELLED * largest(inflow);
     for (let k = 0; k < count; k++) {
       const amps = inflow[k]!;
       if (amps === 0) continue;
-      if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < CANCELLED * largest) inflow[k] = 0;
+      if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < noise) inflow[k] = 0;
       else {
         const end = slotStart[k + 1]!;
         for (let s = slotStart[k]!; s < end; s++) inflow[slotTo[s]!]! += share[s]! * amps;
@@ -212,4 +211,14 @@ export class Elimination {
     }
     return diagonal;
   }
+}
+
+/** The greatest magnitude among some values; NaN among them is passed over. */
+export function largest(values: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < values.length; i++) {
+    const size = Math.abs(values[i]!);
+    if (size > most) most = size;
+  }
+  return most;
 }

@@ -34,6 +34,8 @@ export class Model {
   readonly h: Float64Array;
   readonly extraA: Float64Array;
   readonly nodeV: Float64Array;
+  /** Room for the amps that leave each node, for whoever sums them up next. */
+  readonly outOf: Float64Array;
   private readonly frames = new Map<string, Frame>();
   private frame: Frame | null = null;
   private frameIsStale = true;
@@ -52,11 +54,16 @@ export class Model {
     this.h = new Float64Array(table.count);
     this.extraA = new Float64Array(table.count);
     this.nodeV = new Float64Array(circuit.nodeCount);
+    this.outOf = new Float64Array(circuit.nodeCount);
     for (let index = 0; index < table.count; index++) {
       const branch = circuit.branches[index]!;
       if (branch.type === "source" || branch.type === "converter") this.emf[index] = branch.volts;
       else if (branch.type === "diode") this.emf[index] = branch.forwardV;
-      this.set(index, branch.type === "resistor");
+      if (branch.type === "diode") this.g[index] = TIE_S;
+      else if (branch.type === "resistor") {
+        this.on[index] = 1;
+        if (branch.ohm > 0) this.g[index] = 1 / branch.ohm;
+      }
     }
   }
 
@@ -155,8 +162,9 @@ export class Model {
 
   /** Amps that leave each node through all but rigid branches, by their lines. */
   linearOutOf(): Float64Array {
-    const { a, b, count, nodeCount } = this.table;
-    const outOf = new Float64Array(nodeCount);
+    const { outOf } = this;
+    const { a, b, count } = this.table;
+    outOf.fill(0);
     for (let i = 0; i < count; i++) {
       const amps = this.g[i]! * this.volts(i) + this.h[i]! + this.extraA[i]!;
       outOf[a[i]!]! += amps;

@@ -49,8 +49,11 @@ class ShrinkingGraph {
     this.next = new Int32Array(room);
     this.to = new Int32Array(room);
     this.mate = new Int32Array(room);
-    for (let e = 0; e < ends.length; e += 2) this.join(ends[e]!, ends[e + 1]!);
-    this.mergeParallel();
+    // Only edges given one after the other are merged here: those apart are found when the tree parts are gone.
+    for (let e = 0; e < ends.length; e += 2) {
+      const newest = this.head[ends[e]!]!;
+      if (newest < 0 || this.to[newest] !== ends[e + 1]) this.join(ends[e]!, ends[e + 1]!);
+    }
   }
 
   join(a: number, b: number): void {

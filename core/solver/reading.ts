@@ -3,6 +3,7 @@
  */
 import type { Solution } from "../circuit/index.ts";
 import { KIND } from "./branch-table.ts";
+import { largest } from "./elimination.ts";
 import { filamentA } from "./load-laws.ts";
 import type { Model } from "./model.ts";
 
@@ -24,8 +25,7 @@ export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8
     if (kind[index] === KIND.converter) outputA[index] = 0 - amps;
     else flowA[index] = amps;
   }
-  let residualA = 0;
-  for (let node = 0; node < outOf.length; node++) residualA = Math.max(residualA, Math.abs(outOf[node]!));
+  const residualA = largest(outOf);
   for (const index of sources) flowA[index] = 0 - flowA[index]!;
   const { known, network } = model.assembly.networks();
   for (let node = 0; node < nodeV.length; node++) if (known[node] === 0) nodeV[node] = 0;
@@ -92,7 +92,7 @@ class Balance {
     this.model = model;
     this.inputW = inputW;
     this.flowA = new Float64Array(model.table.count);
-    this.outOf = new Float64Array(model.table.nodeCount);
+    this.outOf = model.outOf;
     this.nodeV = model.nodeV.slice();
   }
 
