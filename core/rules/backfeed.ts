@@ -8,7 +8,7 @@ import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { addressOf, elementsOf, partId, type ElementOf } from "./study/elements.ts";
 import { existingOf } from "./study/feeds.ts";
 import { positionsInWords, samplesOf, simplestOf, type Sample } from "./study/samples.ts";
-import { pathsOf, startNodes } from "./study/spread.ts";
+import { fedFrom, pathsOf, startNodes } from "./study/spread.ts";
 import { tiesIn } from "./study/ties.ts";
 import { amount, nameOf, placeName } from "./study/words.ts";
 
@@ -33,6 +33,7 @@ export const backfeed = defineRule({
 });
 
 function driven(study: Study, source: ElementOf<"source">): Finding[] {
+  if (!couldBeDriven(study.netlist, source)) return [];
   const found = samplesOf(study)
     .filter(({ solution }) => solution.status === "ok")
     .filter((sample) => !isClosed(study.netlist, source, sample.combination))
@@ -90,12 +91,23 @@ function blockingDiode(study: Study, source: ElementOf<"source">): readonly Reme
 
 /** Whether another source's current could come down this wire. */
 function leadsToAnother(netlist: Netlist, source: ElementOf<"source">, wire: NetWire): boolean {
-  const { steps, fixed, plus, minus } = pathsOf(netlist);
   const far = wire.from.node === source.a ? wire.to.node : wire.from.node;
+  return reachOfOthers(netlist, source, source.a).has(far);
+}
+
+/** With every contact closed at once, through loads too; most feeds are not, and need no look at each combination. */
+function couldBeDriven(netlist: Netlist, source: ElementOf<"source">): boolean {
+  const region = reachOfOthers(netlist, source, -1);
+  return region.has(source.a) || fedFrom(netlist, source.a).some(({ a, b }) => region.has(a) || region.has(b));
+}
+
+/** Nodes the other sources could make live with every contact closed, not past a return nor through `barred`. */
+function reachOfOthers(netlist: Netlist, source: ElementOf<"source">, barred: number): Set<number> {
+  const { steps, fixed, plus, minus } = pathsOf(netlist);
   const isReturn = (node: number) => minus[fixed.find(node)] === 1 && plus[fixed.find(node)] === 0;
   const region = new Set(startNodes(netlist).flatMap(({ element, node }) => (element === source ? [] : [node])));
   for (const node of region) {
-    for (const { to } of steps[node]!) if (to !== source.a && !isReturn(to)) region.add(to);
+    for (const { to } of steps[node]!) if (to !== barred && !isReturn(to)) region.add(to);
   }
-  return region.has(far);
+  return region;
 }

@@ -58,6 +58,7 @@ function misfit(at: readonly string[], barrel: string, areaMm2: number, edit: (f
 
 /** Rings on one terminal must be for one stud. */
 function rings({ netlist }: Study, { address, wires }: NetTerminal): Finding[] {
+  if (wires.length < 2) return [];
   const studs = new Set(
     wires.flatMap((index) => {
       const { wire } = netlist.wires[index]!;

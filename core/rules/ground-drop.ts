@@ -4,6 +4,7 @@ import { lessDrop } from "./remedies/less-drop.ts";
 import { defineRule, type Finding } from "./rule.ts";
 import { partId, usesOf, type ElementOf } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
+import { pathsOf } from "./study/spread.ts";
 import { isEnergised, tiesIn } from "./study/ties.ts";
 import { amount, nameOf, situationOf } from "./study/words.ts";
 import { worstOf } from "./study/worst.ts";
@@ -17,7 +18,8 @@ export const groundDrop = defineRule({
   source: "Workshop voltage-drop tests: 0.1 to 0.2 V on the ground side of a loaded circuit",
   check: (study) =>
     usesOf(study.netlist).flatMap((use): Finding[] => {
-      const worst = worstOf(study, (situation) => groundV(study.netlist, use, situation));
+      const negatives = [...pathsOf(study.netlist).negatives];
+      const worst = worstOf(study, (situation) => groundV(study.netlist, negatives, use, situation));
       if (!worst || !isOver(worst.value, LIMIT_V)) return [];
       return [
         {
@@ -32,13 +34,16 @@ export const groundDrop = defineRule({
 });
 
 /** Volts at the lower end of a load that draws, over the negative it comes back to; `null` when it is not fed straight. */
-function groundV(netlist: Netlist, use: ElementOf<"load">, { combination, solution }: SituationReading): number | null {
+function groundV(
+  netlist: Netlist,
+  negatives: readonly number[],
+  use: ElementOf<"load">,
+  { combination, solution }: SituationReading,
+): number | null {
   const ties = tiesIn(netlist, combination, solution);
   if (!isEnergised(use, ties) || ampsThrough(solution, use) === 0) return null;
   const end = ties.onMinus(use.b) && !(ties.onMinus(use.a) && ampsThrough(solution, use) < 0) ? use.b : use.a;
-  const zeros = netlist.elements.flatMap(({ spec, b, outB }) => {
-    const node = spec.type === "source" ? b : spec.type === "converter" ? outB : -1;
-    return node >= 0 && ties.classOf(node) === ties.classOf(end) ? [solution.nodeV[node]!] : [];
-  });
+  const own = ties.classOf(end);
+  const zeros = negatives.filter((node) => ties.classOf(node) === own).map((node) => solution.nodeV[node]!);
   return zeros.length === 0 ? null : solution.nodeV[end]! - Math.min(...zeros);
 }

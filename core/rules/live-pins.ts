@@ -22,22 +22,24 @@ export const livePins = defineRule({
   },
 });
 
-/** The fed half as drawn is the first; where it has sockets the other has the pins. */
+/** The fed half is the one that stays live; of two such (a battery on either side) the first as drawn. The other half has the other sort. */
 function pinsOf(study: Study, part: NetPart, { fedSide, pairs }: PlugFacts): Finding[] {
   const halves = [0, 1].map((half) =>
     pairs.map((pair) => study.netlist.terminalAt.get(`${part.part.id}.${pair[half]}`)!),
   );
-  const withPins = fedSide === null ? [0, 1] : fedSide === "pins" ? [0] : [1];
+  const live = [0, 1].map((half) => liveWithout(study, halves[half]!, halves[1 - half]!));
+  const fed = live[0]!.length > 0 ? 0 : 1;
+  const withPins = fedSide === null ? [0, 1] : [fedSide === "pins" ? fed : 1 - fed];
   return withPins.flatMap((half): Finding[] => {
-    const live = liveWithout(study, halves[half]!, halves[1 - half]!);
-    const [first] = live;
+    const pins = live[half]!;
+    const [first] = pins;
     if (!first) return [];
     return [
       {
         ...(fedSide === null ? { level: "cant-check" } : {}),
-        at: [part.part.id, ...live.map(({ terminal }) => terminal.address)],
+        at: [part.part.id, ...pins.map(({ terminal }) => terminal.address)],
         measure: { volts: first.volts },
-        remedies: half === 0 ? [socketsOnFedHalf(part)] : [capThem(live.map(({ terminal }) => terminal))],
+        remedies: half === fed ? [socketsOnFedHalf(part)] : [capThem(pins.map(({ terminal }) => terminal))],
       },
     ];
   });

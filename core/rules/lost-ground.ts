@@ -4,6 +4,7 @@ import { ampsThrough, voltsBetween, type SituationReading } from "../readings/in
 import { NewIds } from "./remedies/new-ids.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { partId } from "./study/elements.ts";
+import { closedPaths } from "./study/closed-paths.ts";
 import { sharedReturns, type Consumer, type SharedReturn } from "./study/shared-returns.ts";
 import { amount, listOf, nameOf, situationOf } from "./study/words.ts";
 import { settledSituations } from "./study/worst.ts";
@@ -42,7 +43,10 @@ interface Odd {
 }
 
 function lost(study: Study, group: readonly SharedReturn[]): Finding[] {
-  const [{ wire, serves }] = group as [SharedReturn];
+  const [{ wire, serves, isBehind }] = group as [SharedReturn];
+  // Nothing can come back another way unless the far end of one of them leads to ground by itself: most can't.
+  const elsewhere = closedPaths(study.netlist).sneakReturns(isBehind);
+  if (!serves.some(({ a, b }) => elsewhere.has(isBehind(a) ? b : a))) return [];
   const found = settledSituations(study).flatMap((situation) => {
     if (!serves.some((consumer) => isDrawing(situation, consumer))) return [];
     const solution = study.solveWithout([wire.index], situation);

@@ -1,4 +1,4 @@
-import { isClosed, type NetElement } from "../netlist/index.ts";
+import { isClosed, type NetElement, type Netlist } from "../netlist/index.ts";
 import { ampsThrough } from "../readings/index.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { partId } from "./study/elements.ts";
@@ -28,6 +28,7 @@ function shorted(study: Study): Finding[] {
   const { netlist } = study;
   return netlist.elements.flatMap((element): Finding[] => {
     if (element.spec.type !== "source" && element.spec.type !== "converter") return [];
+    if (!couldBeShorted(netlist, element)) return [];
     const shows = samplesOf(study).filter((sample) => isShorted(study, element, sample));
     const first = simplestOf(shows);
     if (!first) return [];
@@ -44,15 +45,25 @@ function shorted(study: Study): Finding[] {
   });
 }
 
+/** With every contact closed at once; most sources are not, and need no look at each combination. */
+function couldBeShorted(netlist: Netlist, element: NetElement): boolean {
+  const [start, end] = endsOf(element);
+  return pathsOf(netlist).closed.same(start, end);
+}
+
+function endsOf({ spec, a, b, outA, outB }: NetElement): readonly [plus: number, minus: number] {
+  return spec.type === "converter" ? [outA, outB] : [a, b];
+}
+
 function isShorted({ netlist }: Study, element: NetElement, { combination, solution }: Sample): boolean {
   const ties = tiesIn(netlist, combination, solution);
-  if (element.spec.type === "converter") return ties.classOf(element.outA) === ties.classOf(element.outB);
-  return isClosed(netlist, element, combination) && ties.classOf(element.a) === ties.classOf(element.b);
+  const [plus, minus] = endsOf(element);
+  return isClosed(netlist, element, combination) && ties.classOf(plus) === ties.classOf(minus);
 }
 
 /** Wires on the way from the positive to the negative. */
 function wiresInShort({ netlist }: Study, element: NetElement, { combination, solution }: Sample): readonly string[] {
-  const [start, end] = element.spec.type === "converter" ? [element.outA, element.outB] : [element.a, element.b];
+  const [start, end] = endsOf(element);
   const { steps } = pathsOf(netlist);
   const cameBy = new Map<number, { readonly node: number; readonly step: Step } | null>([[start, null]]);
   for (const [node] of cameBy) {

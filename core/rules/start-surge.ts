@@ -31,11 +31,11 @@ export const startSurge = defineRule({
   say(finding, study) {
     const { why } = finding.measure;
     const starts = `${nameOf(study, finding.at[0]!)} starts ${situationOf(finding, study)}`;
-    if (why === "sag") {
+    if (why === "sags") {
       return `As ${starts} it gets only ${amount(finding, "startVolts", "V")} and needs ${amount(finding, "minV", "V")}: it may not start.`;
     }
     const other = nameOf(study, finding.at[1]!);
-    if (why === "relay") {
+    if (why === "lets-go") {
       return `As ${starts}, the coil of ${other} sinks to ${amount(finding, "coilV", "V")} and lets go.`;
     }
     const surge = `As ${starts}, ${amount(finding, "startA", "A")} run through ${other} (${amount(finding, "ratingA", "A")})`;
@@ -59,7 +59,7 @@ function devices(study: Study, { use, situation, solution }: Start): Finding[] {
       {
         ...(isUnknown ? { level: "cant-check" } : {}),
         at: [partId(use), deviceId(device)],
-        measure: { why: "fuse", startA, ratingA, startS: seconds, holdsS, situation: situation.id },
+        measure: { why: "opens", startA, ratingA, startS: seconds, holdsS, situation: situation.id },
         remedies: [...slower(study, device, ratingA, startA, seconds), ...larger(study, device, startA, seconds)],
       },
     ];
@@ -106,7 +106,7 @@ function sagging(study: Study, { use, situation, solution }: Start): Finding[] {
   const { minV } = use.spec;
   const volts = voltsBetween(solution, use.a, use.b);
   if (minV === null || volts === null || !isUnder(Math.abs(volts), minV)) return [];
-  const measure = { why: "sag", startVolts: Math.abs(volts), minV, situation: situation.id };
+  const measure = { why: "sags", startVolts: Math.abs(volts), minV, situation: situation.id };
   const started = { ...situation, solution };
   return [{ at: [partId(use)], measure, remedies: lessDrop(study, use, started, minV - Math.abs(volts)) }];
 }
@@ -116,7 +116,7 @@ function relays(study: Study, { use, situation, solution }: Start): Finding[] {
   return elementsOf(study.netlist, "coil").flatMap((coil): Finding[] => {
     const coilV = Math.abs(voltsBetween(solution, coil.a, coil.b) ?? 0);
     if (situation.solution.pulledIn[coil.relay] !== 1 || !isUnder(coilV, coil.spec.dropOutV)) return [];
-    const measure = { why: "relay", coilV, dropOutV: coil.spec.dropOutV, situation: situation.id };
+    const measure = { why: "lets-go", coilV, dropOutV: coil.spec.dropOutV, situation: situation.id };
     return [{ at: [partId(use), partId(coil)], measure, remedies: [] }];
   });
 }

@@ -42,7 +42,7 @@ function crowded(study: Study, terminal: NetTerminal): Finding[] {
               most,
             ),
           ]
-        : [{ id: "bus-bar", text: "Take some of them to a bus bar of their own", edits: [] }],
+        : [{ id: "own-bar", text: "Take some of them to a bus bar of their own", edits: [] }],
     },
   ];
 }

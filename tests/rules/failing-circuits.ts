@@ -39,7 +39,7 @@ export const failing: Readonly<Record<string, readonly Document[]>> = {
   ],
   "live-pins": [
     circuit("bat:battery > f1:fuse 10A > p1:plug fedSide=pins > s1:switch > la1:lamp 21W > ground", s1On),
-    circuit("bat:battery > f1:fuse 10A > p1:plug.b1/a1 > s1:switch > la1:lamp 21W > ground", s1On),
+    circuit("bat:battery > f1:fuse 10A > p1:plug.b1/a1 fedSide=pins > s1:switch > la1:lamp 21W > ground", s1On),
     circuit("bat:battery > f1:fuse 10A > p1:plug fedSide=null > s1:switch > la1:lamp 21W > ground", s1On),
   ],
   "wire-overload": [

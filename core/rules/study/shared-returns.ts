@@ -10,6 +10,8 @@ export interface SharedReturn {
   readonly wire: NetWire;
   /** Its end on the consumers' side. */
   readonly behind: NetTerminal;
+  /** Whether a node lies behind it, on the consumers' side. */
+  isBehind(node: number): boolean;
   readonly serves: readonly Consumer[];
 }
 
@@ -31,9 +33,9 @@ function findShared(study: Study): SharedReturn[] {
   const consumers = consumersOf(netlist);
   return search.bridges.flatMap(({ wire, behind, first, last }): SharedReturn[] => {
     if (standing.wires[wire.index]!.guard !== undefined) return [];
-    const within = (node: number) => search.order[node]! >= first && search.order[node]! <= last;
-    const serves = consumers.filter(({ a, b }) => within(a) !== within(b));
-    return new Set(serves.map(({ part }) => part)).size < 2 ? [] : [{ wire, behind, serves }];
+    const isBehind = (node: number) => search.order[node]! >= first && search.order[node]! <= last;
+    const serves = consumers.filter(({ a, b }) => isBehind(a) !== isBehind(b));
+    return new Set(serves.map(({ part }) => part)).size < 2 ? [] : [{ wire, behind, isBehind, serves }];
   });
 }
 

@@ -18,6 +18,8 @@ export interface Paths {
   readonly minus: Uint8Array;
   /** Nodes that are a source's negative themselves. */
   readonly negatives: ReadonlySet<number>;
+  /** Metal joined with every contact closed. */
+  readonly closed: NodeSets;
 }
 
 const kept = new WeakMap<Netlist, Paths>();
@@ -37,9 +39,11 @@ function findPaths(netlist: Netlist): Paths {
   const plus = new Uint8Array(netlist.nodeCount);
   const minus = new Uint8Array(netlist.nodeCount);
   const negatives = new Set<number>();
+  const closed = new NodeSets(netlist.nodeCount);
   const tie = (a: number, b: number, wire: NetWire | null, element: NetElement | null) => {
     steps[a]!.push({ to: b, wire, element });
     steps[b]!.push({ to: a, wire, element });
+    closed.join(a, b);
   };
   for (const wire of netlist.wires) {
     tie(wire.from.node, wire.to.node, wire, null);
@@ -64,7 +68,7 @@ function findPaths(netlist: Netlist): Paths {
       negatives.add(outB);
     }
   }
-  return { steps, fixed, plus, minus, negatives };
+  return { steps, fixed, plus, minus, negatives, closed };
 }
 
 /** Where feeding begins: the positive of every source, switched ones included, and of every converter's output. */

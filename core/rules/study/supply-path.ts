@@ -1,8 +1,8 @@
-import type { NetWire } from "../../netlist/index.ts";
+import type { Netlist, NetWire } from "../../netlist/index.ts";
 import type { SituationReading } from "../../readings/index.ts";
 import type { Study } from "../rule.ts";
 import type { Consumer } from "./shared-returns.ts";
-import { pathsOf } from "./spread.ts";
+import { pathsOf, type Step } from "./spread.ts";
 
 /**
  * Wires that feed a consumer and take its current back in a situation: the way that carries most from each of its ends, up to a
@@ -23,21 +23,35 @@ export function supplyWires(
 
 function wiresFrom({ netlist }: Study, end: number, branchA: Float64Array): NetWire[] {
   const { steps } = pathsOf(netlist);
-  const ends = new Set(
-    netlist.elements.flatMap(({ spec, a, b, outA, outB }) =>
-      spec.type === "source" ? [a, b] : spec.type === "converter" ? [outA, outB] : [],
-    ),
-  );
+  const ends = sourceEnds(netlist);
   const seen = new Set([end]);
   const wires: NetWire[] = [];
   for (let node = end; !ends.has(node);) {
-    const onward = steps[node]!.filter(({ to }) => !seen.has(to))
-      .map((step) => ({ step, amps: Math.abs(branchA[(step.wire ?? step.element)!.branch] ?? 0) }))
-      .toSorted((one, other) => other.amps - one.amps)[0];
-    if (!onward || onward.amps === 0) break;
-    if (onward.step.wire) wires.push(onward.step.wire);
-    node = onward.step.to;
+    let onward: Step | null = null;
+    let mostA = 0;
+    for (const step of steps[node]!) {
+      const amps = seen.has(step.to) ? 0 : Math.abs(branchA[(step.wire ?? step.element)!.branch] ?? 0);
+      if (amps > mostA) [onward, mostA] = [step, amps];
+    }
+    if (!onward) break;
+    if (onward.wire) wires.push(onward.wire);
+    node = onward.to;
     seen.add(node);
   }
   return wires;
+}
+
+const kept = new WeakMap<Netlist, ReadonlySet<number>>();
+
+function sourceEnds(netlist: Netlist): ReadonlySet<number> {
+  let ends = kept.get(netlist);
+  if (!ends) {
+    ends = new Set(
+      netlist.elements.flatMap(({ spec, a, b, outA, outB }) =>
+        spec.type === "source" ? [a, b] : spec.type === "converter" ? [outA, outB] : [],
+      ),
+    );
+    kept.set(netlist, ends);
+  }
+  return ends;
 }
