@@ -4,6 +4,8 @@ import { writeCircuitFile } from "../file/index.ts";
 const NAMESPACE = "urn:groundstrap:circuit:1";
 /** A circuit file holds at most 5 MB; written in plain ASCII a character of it may take ten. */
 const MOST_CHARACTERS = 50_000_000;
+/** A card of ours holds one such element; a file with many more means harm. */
+const MOST_TRIES = 64;
 
 /**
  * The circuit as an SVG `metadata` element whose text is exactly the circuit file, to be read with the eye or by any XML
@@ -24,8 +26,10 @@ export function circuitMetadata(document: Document): string {
  */
 export function circuitInSvg(svg: string): string | null {
   if (!svg.includes(NAMESPACE)) return null;
-  for (let at = svg.indexOf("circuit"); at >= 0; at = svg.indexOf("circuit", at + 7)) {
+  let tries = 0;
+  for (let at = svg.indexOf("circuit"); at >= 0 && tries < MOST_TRIES; at = svg.indexOf("circuit", at + 7)) {
     if (!/<(?:[\w.-]{1,64}:)?$/.test(svg.slice(Math.max(0, at - 66), at))) continue;
+    tries++;
     const start = svg.indexOf(">", at) + 1;
     const end = svg.indexOf("<", start);
     if (start === 0 || end < 0) return null;

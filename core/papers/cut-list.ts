@@ -17,53 +17,43 @@ export const cutList: Paper = {
 };
 
 const FEET_PER_M = 1 / 0.3048;
-const HEAD = ["wire", "label", "size", "area_mm2", "colour", "route_m", "allowance_m", "cut_m", "cut_ft"];
-const END_HEAD = ["strip_from_mm", "strip_to_mm", "terminal_from", "terminal_to", "from", "to"];
+/** What stands in a column of the file: of a wire, and of the total of a size and colour; absent: nothing. */
+interface CsvColumn {
+  readonly head: string;
+  wire(row: CutRow): string | number | null;
+  total?(total: CutTotal): string | number | null;
+}
 
-/** One row per wire, then one per size and colour with the spare in it. */
+const COLUMNS: readonly CsvColumn[] = [
+  { head: "wire", wire: ({ wire }) => wire.wire.id, total: () => "total" },
+  { head: "label", wire: ({ wire }) => wire.wire.label ?? "", total: totalWords },
+  { head: "size", wire: ({ wire }) => wire.wire.size ?? "", total: ({ size }) => size },
+  { head: "area_mm2", wire: ({ wire }) => rounded(wire.areaMm2) },
+  { head: "colour", wire: ({ wire }) => wire.wire.colour ?? "", total: ({ colour }) => colour },
+  { head: "route_m", wire: ({ routeM }) => routeM },
+  { head: "allowance_m", wire: () => ALLOWANCE_M },
+  { head: "cut_m", wire: ({ cutM }) => rounded(cutM), total: ({ cutM }) => rounded(cutM) },
+  { head: "cut_ft", wire: ({ cutM }) => feet(cutM), total: ({ cutM }) => feet(cutM) },
+  { head: "with_spare_m", wire: () => null, total: ({ withSpareM }) => rounded(withSpareM) },
+  { head: "strip_mm", wire: ({ wire }) => stripMm(wire.areaMm2) },
+  { head: "from", wire: ({ wire }) => wire.wire.from },
+  { head: "terminal_from", wire: ({ wire }) => endWords(wire.from, wire) },
+  { head: "to", wire: ({ wire }) => wire.wire.to },
+  { head: "terminal_to", wire: ({ wire }) => endWords(wire.to, wire) },
+];
+
+/** One row per wire, then one per size and colour with the spare to buy. */
 function cutCsv(source: PaperSource): string {
   const rows = cutRows(source);
-  const wires = rows.map((row) => {
-    const { wire, routeM, cutM } = row;
-    const strip = stripMm(wire.areaMm2);
-    const { id, label, size, colour, from, to } = wire.wire;
-    return [
-      ...[
-        id,
-        label ?? "",
-        size ?? "",
-        rounded(wire.areaMm2),
-        colour ?? "",
-        routeM,
-        ALLOWANCE_M,
-        rounded(cutM),
-        feet(cutM),
-      ],
-      ...[strip, strip, endWords(wire.from, wire), endWords(wire.to, wire), from, to],
-    ];
-  });
-  const totals = cutTotals(rows).map(({ size, colour, count, cutM, withSpareM, unknown }) => [
-    ...[
-      "total",
-      `${count} wires${unknown > 0 ? `, ${unknown} of unknown length` : ""}`,
-      size,
-      null,
-      colour,
-      null,
-      null,
-    ],
-    ...[
-      rounded(cutM),
-      feet(cutM),
-      null,
-      null,
-      `with ${SPARE_SHARE * 100} % spare: ${rounded(withSpareM)} m`,
-      null,
-      null,
-      null,
-    ],
+  return csv([
+    COLUMNS.map(({ head }) => head),
+    ...rows.map((row) => COLUMNS.map(({ wire }) => wire(row))),
+    ...cutTotals(rows).map((each) => COLUMNS.map(({ total }) => total?.(each) ?? null)),
   ]);
-  return csv([[...HEAD, ...END_HEAD], ...wires, ...totals]);
+}
+
+function totalWords({ count, unknown }: CutTotal): string {
+  return `${count} ${count === 1 ? "wire" : "wires"}${unknown > 0 ? `, ${unknown} of unknown length` : ""}`;
 }
 
 function cutPages(source: PaperSource, options: PaperOptions): string[] {

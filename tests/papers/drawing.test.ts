@@ -90,7 +90,7 @@ describe("what it says", () => {
 
   test("cautions and a scale bar are on it", () => {
     expect(front).toContain("Battery negative off first, fuse in last. A plan is not an inspection.");
-    expect(front).toContain("50 mm on paper");
+    expect(front).toContain("30 mm; symbols at");
     expect(all).toContain("Wear eye protection near lead-acid batteries");
   });
 

@@ -1,6 +1,6 @@
 import { growBox, routeLength, type Box, type Point } from "../../geometry/index.ts";
 import type { Lettering, PartPicture } from "../../picture/index.ts";
-import { fitText, inkCircle, inkLine, SMALLEST_MM } from "../layout/index.ts";
+import { fitText, inkCircle, inkLine, RULE_MM, SMALLEST_MM } from "../layout/index.ts";
 import { clearings, type Clearings } from "./clearings.ts";
 import {
   placedInk,
@@ -20,6 +20,8 @@ import { wireInk, type WireLook } from "./wire-ink.ts";
 
 /** What the drawing says beyond its lines. */
 export interface DrawingWords {
+  /** Of a part, by its id: "F1 Lamps". */
+  partName(id: string): string;
   wireLook(id: string): WireLook;
   wireWords(id: string): WireWords;
   /** By terminal address; `null`: none. */
@@ -45,6 +47,7 @@ export interface PageSetting {
 }
 
 const JOINT_MM = 0.75;
+const HALF_STROKE_MM = 0.1;
 /** Longer names are cut on the drawing; the lists give them in full. */
 const LONGEST_NAME_MM = 48;
 
@@ -58,7 +61,7 @@ export function drawPage(tile: Tile, words: DrawingWords, setting: PageSetting):
   const lettering = tile.parts.flatMap((part) => symbolLettering(part, view, free));
   for (const part of tile.parts) free.blockBox(growBox(boxOnPage(view, part.box), -0.2));
   const cuts = cutEndsOf(routes, setting, free);
-  const partWords = placePartsWords(tile.parts, view, free);
+  const partWords = placePartsWords(tile.parts, words, view, free);
   const wireWords = placeWiresWords(routes, words, free);
   const shapes = tile.parts.flatMap((part) => part.strokes.map((stroke) => strokeInk(stroke, view)));
   const bottom = boxOnPage(view, tile.box).bottom;
@@ -102,6 +105,7 @@ function terminalMarks(tile: Tile, words: DrawingWords, view: View, free: Cleari
 
 /** Lettering that belongs to the symbol: on it, and the markings at its terminals. */
 function symbolLettering(part: PartPicture, view: View, free: Clearings): string[] {
+  for (const [a, b] of outlineOf(part)) free.blockLine(onPage(view, a), onPage(view, b), HALF_STROKE_MM);
   const strokes = part.strokes.flatMap((stroke): TextBlock[] =>
     stroke.shape === "text"
       ? [{ lines: [stroke.text], at: onPage(view, stroke.centre), anchor: stroke.anchor ?? "middle" }]
@@ -112,6 +116,18 @@ function symbolLettering(part: PartPicture, view: View, free: Clearings): string
     .filter(({ role, text }) => role === "terminal" && !printed.has(plainMinus(text)))
     .map((each) => blockOf([each], view));
   return [...strokes, ...markings].flatMap((block) => blockInk(placeMark(block, free)));
+}
+
+/** The level and upright lines of a symbol. */
+function outlineOf({ strokes }: PartPicture): (readonly [Point, Point])[] {
+  return strokes.flatMap((stroke) => {
+    if (stroke.shape !== "line") return [];
+    const points = stroke.closed ? [...stroke.points, stroke.points[0]!] : stroke.points;
+    return points
+      .slice(1)
+      .map((to, at) => [points[at]!, to] as const)
+      .filter(([a, b]) => a[0] === b[0] || a[1] === b[1]);
+  });
 }
 
 interface PieceOnPage {
@@ -136,10 +152,12 @@ function settleInto(lettered: Lettered, placed: PlacedLettering | null): void {
   lettered.bottomMm = Math.max(lettered.bottomMm, ...placed.blocks.map((block) => blockBox(block).bottom));
 }
 
-function placePartsWords(parts: readonly PartPicture[], view: View, free: Clearings): Lettered {
+function placePartsWords(parts: readonly PartPicture[], words: DrawingWords, view: View, free: Clearings): Lettered {
   const lettered = nothingYet();
   for (const part of parts) {
-    const said = part.lettering.filter(({ role }) => role === "name" || role === "caption");
+    const said = part.lettering
+      .filter(({ role }) => role === "name" || role === "caption")
+      .map((each) => (each.role === "name" ? { ...each, text: words.partName(part.id) } : each));
     if (said.length === 0) continue;
     const box = boxOnPage(view, part.box);
     const full = placePartWords(blockOf(said, view), box, free);
@@ -149,18 +167,24 @@ function placePartsWords(parts: readonly PartPicture[], view: View, free: Cleari
   return lettered;
 }
 
-/** Short wires choose first: they have the fewest places. */
+/**
+ * Short wires choose first: they have the fewest places. Of a wire that runs off the page and comes back, the longest piece
+ * says everything, the others only whose they are.
+ */
 function placeWiresWords(routes: readonly PieceOnPage[], words: DrawingWords, free: Clearings): Lettered {
   const lettered = nothingYet();
   const own = ownRuns(routes.map(({ route }) => route));
-  const wires = routes.map(({ piece, route }, at) => ({
+  const pieces = routes.map(({ piece, route }, at) => ({
     id: piece.wire.id,
     runs: own[at]!,
     lengthMm: routeLength(route),
   }));
-  for (const { id, runs } of wires.sort((a, b) => a.lengthMm - b.lengthMm)) {
-    const full = placeWireWords(words.wireWords(id), runs, free);
-    if (!full) lettered.crowded.push(id);
+  const longest = new Map<string, number>();
+  for (const { id, lengthMm } of pieces) longest.set(id, Math.max(lengthMm, longest.get(id) ?? 0));
+  for (const { id, runs, lengthMm } of pieces.sort((a, b) => a.lengthMm - b.lengthMm)) {
+    const isMain = lengthMm === longest.get(id);
+    const full = isMain ? placeWireWords(words.wireWords(id), runs, free) : null;
+    if (isMain && !full) lettered.crowded.push(id);
     settleInto(lettered, full ?? placeWireWords({ line: id, over: id, under: "" }, runs, free));
   }
   return lettered;
@@ -175,7 +199,7 @@ function cutEndsOf(routes: readonly PieceOnPage[], setting: PageSetting, free: C
       const [tip, before] = end === "start" ? [route[0]!, route[1]!] : [route.at(-1)!, route.at(-2)!];
       const [dx, dy] = [Math.sign(tip[0] - before[0]), Math.sign(tip[1] - before[1])];
       const wing = (side: number): Point => [tip[0] - 2.4 * dx + side * dy * 1.2, tip[1] - 2.4 * dy + side * dx * 1.2];
-      lettered.ink.push(inkLine([wing(1), tip, wing(-1)], { closed: true, fill: "black" }));
+      lettered.ink.push(inkLine([wing(1), tip, wing(-1)], { widthMm: RULE_MM.thick }));
       const label: TextBlock = {
         lines: [setting.continues(piece, end)],
         at: [tip[0] - 4 * dx, tip[1] - 4 * dy - 2.8],

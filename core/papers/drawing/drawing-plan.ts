@@ -9,8 +9,8 @@ export interface DrawingPlan {
   readonly mmPerStep: number;
 }
 
-/** Millimetres per grid step, best first from the top; below 3.6 mm terminal numbers of 9 pt would run into each other. */
-const SCALES_MM = [6, 5.5, 5, 4.5, 4, 3.6];
+/** Millimetres per grid step; 5 is full size. Lettering never shrinks with them: below 4 mm the 9 pt marks inside a symbol collide. */
+const SCALES_MM = [6, 5.5, 5, 4.5, 4];
 /** How many more pages than the fewest are worth it to letter every wire in full. */
 const EXTRA_PAGES = 2;
 

@@ -18,9 +18,13 @@ export interface WireWords {
 }
 
 const GAP_MM = 0.8;
+const BESIDE_MM = 1.5;
 const ARROW_MM = 2;
-const LEADER_STEP_MM = 3;
-const LONGEST_LEADER_MM = 48;
+const LEADER_STEP_MM = 2.5;
+const LONGEST_LEADER_MM = 60;
+/** Where a leader may point: at the longest runs, and where on them. */
+const ANCHORED_RUNS = 4;
+const ANCHORS = [0.5, 0.25, 0.75];
 /** Where along a run lettering is tried, middle first. */
 const ALONG = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92];
 
@@ -32,9 +36,9 @@ export function placeWireWords(words: WireWords, runs: readonly Run[], free: Cle
   for (const candidate of runs.flatMap((run) => alongRun(words, run))) {
     if (settle(candidate, free)) return { blocks: candidate, leader: null };
   }
-  const anchors = runs.flatMap(([a, b]) =>
-    ALONG.map((t): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]),
-  );
+  const anchors = runs
+    .slice(0, ANCHORED_RUNS)
+    .flatMap(([a, b]) => ANCHORS.map((t): Point => [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t]));
   return withLeader(
     [words.over, words.under].filter((line) => line !== ""),
     anchors,
@@ -60,10 +64,10 @@ export function placePartWords(block: TextBlock, box: Box, free: Clearings): Pla
   );
 }
 
-/** Lettering inside a symbol (terminal numbers): where it is drawn, else the nearest clear spot within 4 mm. */
+/** Lettering inside a symbol (terminal numbers): where it is drawn, else the nearest clear spot within 6 mm. */
 export function placeMark(block: TextBlock, free: Clearings): TextBlock {
   const [x, y] = block.at;
-  const shifts = [0, 0.8, 1.6, 2.4, 3.2, 4].flatMap((by): Point[] =>
+  const shifts = [0, 0.8, 1.6, 2.4, 3.2, 4, 5, 6].flatMap((by): Point[] =>
     by === 0
       ? [[0, 0]]
       : [
@@ -137,8 +141,8 @@ function alongUpright({ line, over, under }: WireWords, a: Point, b: Point): Tex
   const level = beside.flatMap((middle): TextBlock[][] => {
     const y = middle - height / 2 + HALF_LINE_MM;
     return [
-      [{ lines, at: [a[0] + GAP_MM + 0.3, y], anchor: "start" }],
-      [{ lines, at: [a[0] - GAP_MM - 0.3, y], anchor: "end" }],
+      [{ lines, at: [a[0] + BESIDE_MM, y], anchor: "start" }],
+      [{ lines, at: [a[0] - BESIDE_MM, y], anchor: "end" }],
     ];
   });
   const width = blockWidth([line]);
@@ -156,34 +160,36 @@ function clampMiddle(from: number, to: number, length: number, t: number): numbe
   return Math.min(to - length / 2, Math.max(from + length / 2, from + (to - from) * t));
 }
 
+/** Over, under and beside the box, then at its corners. */
 function aroundBox(lines: readonly string[], box: Box): TextBlock[] {
-  const width = blockWidth(lines);
   const height = blockHeight(lines);
-  const [midX, midY] = [(box.left + box.right - width) / 2, (box.top + box.bottom - height) / 2];
-  const [over, under] = [box.top - GAP_MM - height, box.bottom + GAP_MM];
-  const [before, after] = [box.left - GAP_MM - width, box.right + GAP_MM];
-  const corners: readonly Point[] = [
-    [midX, over],
-    [midX, under],
-    [after, midY],
-    [before, midY],
-    [box.left, over],
-    [box.right - width, over],
-    [box.left, under],
-    [box.right - width, under],
-    [after, over],
-    [before, over],
-    [after, under],
-    [before, under],
+  const midX = (box.left + box.right) / 2;
+  const [over, under] = [box.top - GAP_MM - height + HALF_LINE_MM, box.bottom + GAP_MM + HALF_LINE_MM];
+  const level = (box.top + box.bottom - height) / 2 + HALF_LINE_MM;
+  const [before, after] = [box.left - BESIDE_MM, box.right + BESIDE_MM];
+  const places: readonly (readonly [number, number, TextBlock["anchor"]])[] = [
+    [midX, over, "middle"],
+    [midX, under, "middle"],
+    [after, level, "start"],
+    [before, level, "end"],
+    [box.left, over, "start"],
+    [box.right, over, "end"],
+    [box.left, under, "start"],
+    [box.right, under, "end"],
+    [after, over, "start"],
+    [before, over, "end"],
+    [after, under, "start"],
+    [before, under, "end"],
   ];
-  return corners.map(([left, top]) => blockAt(lines, left, top));
+  return places.map(([x, y, anchor]) => ({ lines, at: [x, y], anchor }));
 }
 
 function withLeader(lines: readonly string[], anchors: readonly Point[], free: Clearings): PlacedLettering | null {
   const [width, height] = [blockWidth(lines), blockHeight(lines)];
   for (let reach = LEADER_STEP_MM; reach <= LONGEST_LEADER_MM; reach += LEADER_STEP_MM) {
+    const ring = ringOf(reach);
     for (const anchor of anchors) {
-      for (const [dx, dy] of ringOf(reach)) {
+      for (const [dx, dy] of ring) {
         const left = dx > 0 ? anchor[0] + dx : anchor[0] + dx - width;
         const block = blockAt(lines, left, anchor[1] + dy - height / 2);
         const box = blockBox(block);

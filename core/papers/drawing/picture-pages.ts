@@ -13,19 +13,16 @@ export function picturePages(picture: Picture, words: DrawingWords, lists: reado
   const room = { ...inside, bottom: inside.bottom - legendHeight(inside.right - inside.left) };
   const drawn = drawnPages(picture, words, room);
   const listed = flow(lists, inside, { ...room, top: drawn.freeTop });
-  const contents = drawn.pages.map((ink) => [...ink, ...legendInk({ ...inside, top: room.bottom })]);
+  const contents = drawn.pages.map((ink) => [...ink, ...legendInk({ ...inside, top: room.bottom }, drawn.mmPerStep)]);
   contents.at(-1)!.push(...listed[0]!);
   return [...contents, ...listed.slice(1)];
 }
 
 /** The drawing's own pages, and where on the last of them the lists may begin. */
-function drawnPages(
-  picture: Picture,
-  words: DrawingWords,
-  room: Box,
-): { readonly pages: readonly (readonly string[])[]; readonly freeTop: number } {
+function drawnPages(picture: Picture, words: DrawingWords, room: Box) {
   const atTop = planDrawing(picture, words, room, true);
   const freeTop = atTop.pages.at(-1)!.bottomMm + 1;
-  if (room.bottom - freeTop >= LEAST_LIST_MM) return { pages: atTop.pages.map(({ ink }) => ink), freeTop };
-  return { pages: planDrawing(picture, words, room, false).pages.map(({ ink }) => ink), freeTop: room.bottom };
+  const isRoomy = room.bottom - freeTop >= LEAST_LIST_MM;
+  const { pages, mmPerStep } = isRoomy ? atTop : planDrawing(picture, words, room, false);
+  return { pages: pages.map(({ ink }) => ink), mmPerStep, freeTop: isRoomy ? freeTop : room.bottom };
 }

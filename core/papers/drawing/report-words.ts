@@ -2,7 +2,7 @@ import { fitText, SMALLEST_MM } from "../layout/index.ts";
 import { isHotAtRest, wireHot } from "../lists/index.ts";
 import type { PaperSource } from "../paper.ts";
 import { formatNumber, formatWireSize } from "../../units/index.ts";
-import { wireName } from "../words/index.ts";
+import { partName, wireName } from "../words/index.ts";
 import type { DrawingWords } from "./drawing-page.ts";
 
 /** Longest label or colour as it stands on a wire; the wire list gives it in full. Millimetres. */
@@ -12,6 +12,10 @@ const LONGEST_MM = 26;
 export function reportWords(source: PaperSource): DrawingWords {
   const { netlist, report } = source;
   return {
+    partName: (id) => {
+      const part = netlist.partAt.get(id)?.part;
+      return part ? partName(part) : id;
+    },
     wireLook: (id) => {
       const wire = netlist.wireAt.get(id);
       return wire ? wireHot(wire, source) : "unknown";

@@ -18,8 +18,11 @@ const ADVANCES =
   "318, 401, 466, 838, 642, 982, 780, 300, 390, 390, 501, 838, 318, 460, 318, 360, 636, 636, 636, 636, 646, 636, 636, 636, 636, 636, 337, 337, 838, 838, 838, 531, 1000, 690, 686, 730, 770, 632, 590, 775, 752, 295, 571, 672, 565, 903, 753, 787, 639, 787, 695, 642, 646, 744, 690, 989, 685, 679, 685, 390, 360, 390, 838, 500, 500, 613, 635, 571, 635, 615, 370, 635, 634, 278, 278, 579, 278, 974, 634, 612, 635, 635, 411, 528, 392, 634, 592, 818, 592, 592, 552, 636, 337, 636, 838"
     .split(", ")
     .map(Number);
-const OTHER_ADVANCE = 1000;
-const NO_BREAK_SPACE = 0xa0;
+/** The same of what our own words hold beyond that. */
+const OTHER_ADVANCES = new Map(
+  Object.entries({ "\u00a0": 318, "°": 500, "²": 442, "·": 318, "×": 838, Ω: 770, "−": 838, "…": 1000, "–": 500 }),
+);
+const UNKNOWN_ADVANCE = 1000;
 
 /**
  * Text as it may stand on paper: one line, no control, surrogate-half or direction-override characters (each becomes a space
@@ -38,8 +41,7 @@ export function cleanText(text: string): string {
 export function textWidthMm(text: string, sizeMm: number): number {
   let advance = 0;
   for (const character of text) {
-    const code = character.codePointAt(0)!;
-    advance += ADVANCES[code === NO_BREAK_SPACE ? 0 : code - 32] ?? OTHER_ADVANCE;
+    advance += ADVANCES[character.codePointAt(0)! - 32] ?? OTHER_ADVANCES.get(character) ?? UNKNOWN_ADVANCE;
   }
   return (advance / 1000) * sizeMm;
 }

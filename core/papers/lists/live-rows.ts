@@ -1,5 +1,4 @@
-import type { NetElement, NetTerminal } from "../../netlist/index.ts";
-import type { Protection } from "../../parts/index.ts";
+import type { NetTerminal } from "../../netlist/index.ts";
 import type { PaperSource } from "../paper.ts";
 import { terminalName, wireName } from "../words/index.ts";
 import { conductionOf, type Conduction } from "./conduction.ts";
@@ -81,5 +80,5 @@ function killFinder(source: PaperSource, atRest: Conduction): (node: number) => 
 }
 
 function killWords({ name, element }: DeviceRow): string {
-  return `${(element as NetElement<Protection>).spec.recloses ? "open" : "pull"} ${name}`;
+  return `${element.spec.recloses ? "open" : "pull"} ${name}`;
 }

@@ -7,7 +7,7 @@ import { unbroken } from "../layout/index.ts";
 export function partName({ id, label }: Part): string {
   const name = id.toUpperCase();
   if (label === undefined || label === "") return name;
-  return label.toUpperCase().startsWith(name) ? label : `${name} ${label}`;
+  return new RegExp(`^${name}(?![A-Z0-9])`).test(label.toUpperCase()) ? label : `${name} ${label}`;
 }
 
 /** "K1 Lamps pin 87", or the part alone where it has one terminal. */
