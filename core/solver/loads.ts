@@ -1,10 +1,11 @@
 /**
  * Volts and amps of the loads that draw, by iteration from the open-circuit volts downwards.
  *
- * Plain way: every constant power is a fixed current worked out from the volts of the round before. With a few percent of drop
- * each round gains more than a digit, and no conductance changes. Near the most a wiring can bring (half the volts gone)
- * that crawls, so Newton's method takes over: tangents in place of fixed currents, again from the open circuit.
- * Coming from above, both end on the higher-voltage solution. Newton running through zero means there is no solution.
+ * Plain way: every constant power is a fixed current worked out from the volts of the round before, and no conductance changes.
+ * What all loads share of the wiring makes their volts close in on the solution together, so one secant through the last two
+ * rounds, laid by least squares over all of them, takes most of the way that is left at once. Near the most a wiring can bring
+ * (half the volts gone) that is not enough, and Newton's method takes over: tangents in place of fixed currents, again from the
+ * open circuit. Coming from above, both end on the higher-voltage solution. Newton running through zero means there is no solution.
  */
 import type { Branch } from "../circuit/index.ts";
 import { settleDiodes } from "./diodes.ts";
@@ -17,11 +18,11 @@ export type LoadOutcome = LinearOutcome | { readonly status: "unsolvable" };
 type RoundOutcome = LoadOutcome | { readonly status: "slow" };
 
 const ROUNDS = 60;
+/** Rounds the plain way may take where there are constant powers. */
+const PLAIN_ROUNDS = 16;
 /** Relative mismatch between what a load draws and what was reckoned with that counts as none, or may stay when it falls no further. */
 const EXACT = 2e-15;
 const GOOD = 1e-11;
-/** A round that leaves more than this part of the mismatch is slow. */
-const SLOW = 0.3;
 /** Below this mismatch a filament's tangent serves to the end. */
 const CLOSE = 1e-3;
 /** Volts that only a current forced through ties can make. */
@@ -66,6 +67,11 @@ class Port {
   /** Volts its next draw is worked out for. */
   private at: number;
   private gap = Infinity;
+  /** Volts that came of the last draw, and by how much they missed what it was worked out for; and of the one before. */
+  private met = 0;
+  private miss = 0;
+  private metBefore = 0;
+  private missBefore = 0;
 
   constructor(model: Model, { openV, inputW }: Draws, index: number) {
     const branch = model.table.branches[index]!;
@@ -110,17 +116,35 @@ class Port {
     const given = model.g[this.index]! * volts + model.h[this.index]! + model.extraA[this.index]!;
     const wanted = this.ampsAt(volts);
     this.gap = Math.abs(wanted - given) / (Math.abs(wanted) + 1e-9);
+    this.metBefore = this.met;
+    this.missBefore = this.miss;
+    this.met = volts;
+    this.miss = volts - this.at;
     this.at = this.branch.type === "filament" ? filamentNext(this.branch, this.at, volts, given) : volts;
     return this.gap;
+  }
+
+  /** Its part in the least-squares slope of the secant: change of miss times miss, and change squared. */
+  addTo(slope: { along: number; square: number }): void {
+    const change = this.miss - this.missBefore;
+    slope.along += change * this.miss;
+    slope.square += change * change;
+  }
+
+  /** Goes on from the volts met by this part of the last step, as long as that keeps to its side of the open volts. */
+  extrapolate(part: number): void {
+    const volts = this.met - part * (this.met - this.metBefore);
+    if (volts * this.openV > 0 && Math.abs(volts) < 2 * Math.abs(this.openV)) this.at = volts;
   }
 }
 
 function iterate(model: Model, ports: readonly Port[], newton: boolean): RoundOutcome {
-  const hasPower = ports.some(({ watts }) => watts > 0);
+  const powers = ports.filter(({ watts }) => watts > 0);
+  const rounds = newton || powers.length === 0 ? ROUNDS : PLAIN_ROUNDS;
   const failed: RoundOutcome = { status: newton ? "unsolvable" : "slow" };
   let before = Infinity;
   for (const port of ports) port.begin(model);
-  for (let round = 0; round < ROUNDS; round++) {
+  for (let round = 0; round < rounds; round++) {
     for (const port of ports) port.draw(model, newton);
     const outcome = settleDiodes(model);
     // With negative conductances about, diodes need not find rest where there is no solution.
@@ -133,10 +157,17 @@ function iterate(model: Model, ports: readonly Port[], newton: boolean): RoundOu
       worst = Math.max(worst, port.meet(model, volts));
     }
     if (worst <= EXACT || (worst <= GOOD && worst > before / 2)) return outcome;
-    if (!newton && hasPower && round >= 3 && worst > SLOW * before) return failed;
+    if (!newton && round > 0) followSecant(powers);
     before = worst;
   }
   return failed;
+}
+
+function followSecant(powers: readonly Port[]): void {
+  const slope = { along: 0, square: 0 };
+  for (const port of powers) port.addTo(slope);
+  if (slope.square === 0) return;
+  for (const port of powers) port.extrapolate(slope.along / slope.square);
 }
 
 /** Brings converters' input watts into line with what their outputs deliver now; tells whether any had to change. */
