@@ -1,0 +1,165 @@
+import { putRight, type Example } from "./example.ts";
+
+/** One big fuse for thick and thin wire alike: the tap for the beacon is where it burns. */
+export const orchardTractor: Example = {
+  name: "orchard-tractor",
+  title: "Orchard tractor lamps",
+  about:
+    "Work lamps through a relay, and a beacon tapped into their feed with thin wire. The tap has no fuse, the relay is too small, and the beacon is grounded through paint.",
+  document: {
+    format: "groundstrap",
+    version: 1,
+    sheet: {
+      title: "Orchard tractor lamps",
+      vehicle: "Narrow orchard tractor",
+      revision: "A",
+      date: "2026-02-20",
+      drawnBy: "Farm workshop",
+      notes: "Lamps on the front of the roll bar, beacon on a bracket on top of it.",
+    },
+    system: { nominalV: 12, ambientC: 35 },
+    parts: [
+      { id: "b1", kind: "battery", label: "Battery", at: [2, 13], props: { capacityAh: 88 } },
+      { id: "f1", kind: "fuse", label: "Lamp fuse", at: [2, 10], turn: 270, props: { ratingA: 25, holderA: 30 } },
+      { id: "j1", kind: "splice", label: "Tap", at: [11, 4], props: { tap: "piercing" } },
+      {
+        id: "k1",
+        kind: "relay",
+        label: "Lamp relay",
+        at: [28, 3],
+        props: { contact: "make", makeRatedA: 15, suppression: "resistor" },
+      },
+      {
+        id: "v1",
+        kind: "factory-feed",
+        label: "Ignition",
+        at: [14, 8],
+        props: { fuseA: 10, spareA: 3, monitored: "no", pulsed: "no" },
+      },
+      { id: "s1", kind: "switch", label: "Lamps", at: [21, 8], props: { ratedA: 15 } },
+      { id: "s2", kind: "switch", label: "Beacon", at: [21, 19], props: { ratedA: 20 } },
+      {
+        id: "e1",
+        kind: "lamp",
+        label: "Lamps, left pair",
+        at: [43, 5],
+        props: { type: "led", watts: 104, ratedV: 12, minV: 9, maxV: 32 },
+      },
+      {
+        id: "e2",
+        kind: "lamp",
+        label: "Lamps, right pair",
+        at: [43, 12],
+        props: { type: "led", watts: 104, ratedV: 12, minV: 9, maxV: 32 },
+      },
+      {
+        id: "e3",
+        kind: "lamp",
+        label: "Beacon",
+        at: [43, 19],
+        props: { type: "led", watts: 15, ratedV: 12, minV: 9, maxV: 32 },
+      },
+      { id: "g1", kind: "ground-strip", label: "Ground strip", at: [36, 28], props: { posts: 4, ratedA: 100 } },
+      { id: "g2", kind: "chassis", label: "Roll bar", at: [48, 21], props: { surface: "painted" } },
+      { id: "g3", kind: "chassis", label: "Dash frame", at: [35, 11] },
+    ],
+    wires: [
+      { id: "w1", from: "b1.+", to: "f1.1", size: "10 AWG", metres: 0.15, colour: "RD", label: "L1" },
+      { id: "w2", from: "f1.2", to: "j1.s", size: "10 AWG", metres: 1.6, colour: "RD", label: "L2" },
+      { id: "w3", from: "j1.s", to: "k1.30", size: "10 AWG", metres: 0.3, colour: "RD", label: "L3" },
+      { id: "w4", from: "k1.87", to: "e1.+", size: "10 AWG", metres: 2.2, colour: "RDWH", label: "L4" },
+      { id: "w5", from: "e1.+", to: "e2.+", size: "12 AWG", metres: 1.1, colour: "RDWH", label: "L5" },
+      { id: "w6", from: "j1.s", to: "s2.1", size: "18 AWG", metres: 0.6, colour: "YE", label: "B1" },
+      { id: "w7", from: "s2.2", to: "e3.+", size: "18 AWG", metres: 2.8, colour: "YE", label: "B2" },
+      { id: "w8", from: "v1.out", to: "s1.1", size: "16 AWG", metres: 0.3, colour: "BU", label: "T1" },
+      { id: "w9", from: "s1.2", to: "k1.86", size: "16 AWG", metres: 0.5, colour: "BU", label: "T2" },
+      { id: "w10", from: "k1.85", to: "g3.g", size: "16 AWG", metres: 0.2, colour: "BK", label: "T3" },
+      {
+        id: "w11",
+        from: "e1.-",
+        to: "g1.4",
+        size: "12 AWG",
+        metres: 2.4,
+        colour: "BK",
+        label: "G1",
+        via: [
+          [53, 5],
+          [53, 26],
+          [42, 26],
+        ],
+      },
+      {
+        id: "w12",
+        from: "e2.-",
+        to: "g1.3",
+        size: "12 AWG",
+        metres: 2.4,
+        colour: "BK",
+        label: "G2",
+        via: [
+          [52, 12],
+          [52, 25],
+          [40, 25],
+        ],
+      },
+      { id: "w13", from: "e3.-", to: "g2.g", size: "18 AWG", metres: 0.2, colour: "BK", label: "G3" },
+      {
+        id: "w14",
+        from: "g1.1",
+        to: "b1.-",
+        size: "10 AWG",
+        metres: 1.6,
+        colour: "BK",
+        label: "G4",
+        via: [
+          [36, 24],
+          [2, 24],
+        ],
+      },
+    ],
+    situations: [
+      { id: "spraying", name: "Spraying before dawn", set: { engine: "running", v1: "on", s1: "on", s2: "on" } },
+      { id: "road", name: "On the road with the beacon", set: { engine: "running", v1: "on", s2: "on" } },
+      { id: "parked", name: "Left by the hedge, beacon on", set: { s2: "on" } },
+    ],
+  },
+};
+
+export const orchardTractorPutRight = putRight(
+  orchardTractor,
+  "A fuse where the wire gets thin, a crimp in place of the piercing tap, a relay for the lamps' amps, and a wire back for the beacon.",
+  [
+    { op: "set-props", id: "j1", change: { tap: "crimp" } },
+    {
+      op: "add-part",
+      part: {
+        id: "f2",
+        kind: "fuse",
+        label: "Beacon fuse",
+        at: [11, 10],
+        turn: 90,
+        props: { ratingA: 5, holderA: 20 },
+      },
+    },
+    { op: "set-wire", id: "w6", change: { to: "f2.1", size: "10 AWG", metres: 0.1, colour: "RD" } },
+    {
+      op: "add-wire",
+      wire: { id: "w15", from: "f2.2", to: "s2.1", size: "18 AWG", metres: 0.5, colour: "YE", label: "B3" },
+    },
+    { op: "set-props", id: "k1", change: { makeRatedA: 30 } },
+    {
+      op: "set-wire",
+      id: "w13",
+      change: {
+        to: "g1.2",
+        metres: 2.6,
+        via: [
+          [48, 19],
+          [48, 24],
+          [38, 24],
+        ],
+      },
+    },
+    { op: "remove-part", id: "g2" },
+  ],
+);
