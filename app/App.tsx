@@ -3,7 +3,9 @@ import { useApp, useDrawing, useEditor } from "./app-context.tsx";
 import { titleOf } from "./keeping/drawing-shelf.ts";
 import { openFile } from "./outside.ts";
 import { BoardMenu } from "./panels/BoardMenu.tsx";
+import { BoardTools } from "./panels/BoardTools.tsx";
 import { PANELS } from "./panels/index.ts";
+import { Instrument } from "./panels/instruments/Instrument.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
 import { Notices } from "./panels/Notices.tsx";
 import { ThumbBar } from "./panels/ThumbBar.tsx";
@@ -41,6 +43,7 @@ export function App() {
           <Suspense>
             <Board controller={controller} />
           </Suspense>
+          <BoardTools />
           <Notices />
         </div>
         {isSmall ? <PANELS.controls.Panel /> : <Margin />}
@@ -50,6 +53,7 @@ export function App() {
         licensed people do what the law gives to them.
       </footer>
       <OpenPlace isSmall={isSmall} />
+      {isSmall && <SmallInstrument />}
       {isSmall && <ThumbBar />}
       <BoardMenu />
       <LiveRegion />
@@ -57,17 +61,29 @@ export function App() {
   );
 }
 
-/** Beside and under the Board, where there is room. */
+/** Beside and under the Board, where there is room. An instrument in hand takes the Card's place. */
 function Margin() {
+  const hasInstrument = useEditor((state) => state.instrument !== null);
   return (
     <>
       <PANELS.controls.Panel />
       <aside className="margin" aria-label="Snags and Card">
+        <Instrument />
         <PANELS.snags.Panel />
-        <PANELS.card.Panel />
+        {!hasInstrument && <PANELS.card.Panel />}
       </aside>
     </>
   );
+}
+
+/** Under the Board, unless a place is open there. */
+function SmallInstrument() {
+  const isFree = useEditor((state) => state.instrument !== null && state.place === null);
+  return isFree ? (
+    <div className="sheet sheet-instrument">
+      <Instrument />
+    </div>
+  ) : null;
 }
 
 /** The place or dialog that was asked for: over the page, or the focus on it where it stands. */

@@ -4,6 +4,7 @@ import type { Runner } from "./commands/run-command.ts";
 import type { Keeper } from "./keeping/keeper.ts";
 import type { Document } from "../core/document/index.ts";
 import { documentOf, type EditorState } from "./store/editor-state.ts";
+import type { Analyst } from "./worker/analyst.ts";
 import type { Editor } from "./store/editor.ts";
 
 /** What every panel works with. */
@@ -11,6 +12,8 @@ export interface AppTools {
   readonly editor: Editor;
   readonly runner: Runner;
   readonly keeper: Keeper;
+  /** Asks the worker something about the drawing it holds. */
+  readonly consult: Analyst["consult"];
 }
 
 const Context = createContext<AppTools | null>(null);

@@ -42,7 +42,12 @@ const keeper = new Keeper(editor, {
 });
 
 const outside = browserOutside(editor, keeper);
-const tools: AppTools = { editor, keeper, runner: createRunner(editor, outside) };
+const tools: AppTools = {
+  editor,
+  keeper,
+  runner: createRunner(editor, outside),
+  consult: analyst.consult.bind(analyst),
+};
 
 DARK.addEventListener("change", () => editor.followDevice());
 // A phone may end the page without another word once it is out of sight.

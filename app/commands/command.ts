@@ -1,6 +1,6 @@
 import type { Transaction } from "../../core/document/index.ts";
 import type { BoardTool, Placing, View } from "../board/board-controller.ts";
-import type { EditorState, PlaceId } from "../store/editor-state.ts";
+import type { EditorState, InstrumentId, PlaceId } from "../store/editor-state.ts";
 
 /** What a command wants done besides an edit; `run-command.ts` does it. */
 export type Effect =
@@ -14,6 +14,7 @@ export type Effect =
   | { readonly do: "spotlight"; readonly places: readonly string[]; readonly snag: string | null }
   | { readonly do: "tool"; readonly tool: BoardTool }
   | { readonly do: "placing"; readonly placing: Placing | null }
+  | { readonly do: "instrument"; readonly instrument: InstrumentId | null }
   | { readonly do: "wire-from"; readonly terminal: string | null }
   | { readonly do: "flick"; readonly control: string }
   | { readonly do: "stand"; readonly positions: Readonly<Record<string, string>> }
@@ -31,7 +32,7 @@ export type Plan =
       readonly say?: string;
     };
 
-export type CommandGroup = "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | "Snags" | "Look" | "Places";
+export type CommandGroup = "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | "Snags" | "Try out" | "Look" | "Places";
 
 /** One thing a person can do. Menus, the command box, the shortcut help and the keys all read the one list. */
 export interface Command {

@@ -40,6 +40,7 @@ export const editCommands: readonly Command[] = [
     plan: () => ({
       select: [],
       effects: [
+        { do: "instrument", instrument: null },
         { do: "placing", placing: null },
         { do: "wire-from", terminal: null },
         { do: "tool", tool: "select" },

@@ -8,6 +8,7 @@ import { lookCommands } from "./look-commands.ts";
 import { operateCommands, operateCommandsFor } from "./operate-commands.ts";
 import { placeCommands } from "./place-commands.ts";
 import { snagCommands } from "./snag-commands.ts";
+import { tryOutCommands } from "./try-out-commands.ts";
 
 /** Every command that does not hang on what is in the drawing. */
 export const COMMANDS: readonly Command[] = [
@@ -18,6 +19,7 @@ export const COMMANDS: readonly Command[] = [
   ...addCommands,
   ...operateCommands,
   ...snagCommands,
+  ...tryOutCommands,
   ...lookCommands,
 ];
 

@@ -65,6 +65,8 @@ function carryOutEffect(effect: Effect, editor: Editor, outside: Outside, pasteT
       return editor.set({ tool: effect.tool });
     case "placing":
       return editor.set({ placing: effect.placing, tool: effect.placing ? "place" : "select" });
+    case "instrument":
+      return editor.takeInstrument(effect.instrument);
     case "wire-from":
       return editor.set({ wireFrom: effect.terminal });
     case "flick":

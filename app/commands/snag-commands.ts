@@ -9,7 +9,7 @@ export const snagCommands: readonly Command[] = [
     id: "remedy",
     title: "Carry out the first remedy of the chosen snag",
     group: "Snags",
-    keys: ["M"],
+    keys: ["A"],
     words: "fix mend apply",
     plan: firstRemedy,
   },

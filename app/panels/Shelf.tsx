@@ -91,8 +91,11 @@ function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake:
       className="shelf-item"
       title={kind.about}
       onPointerDown={(event) => {
-        pressed.current = event.pointerType === "touch" ? null : { x: event.clientX, y: event.clientY };
         dragged.current = false;
+        if (event.pointerType === "touch") return;
+        pressed.current = { x: event.clientX, y: event.clientY };
+        // A quick hand is off the button before it is heard to move.
+        event.currentTarget.setPointerCapture(event.pointerId);
       }}
       onPointerMove={startDrag}
       onPointerUp={() => (pressed.current = null)}

@@ -7,6 +7,7 @@ import { Drawings } from "./Drawings.tsx";
 import { Outline } from "./Outline.tsx";
 import { Settings } from "./Settings.tsx";
 import { Shelf } from "./Shelf.tsx";
+import { Sizing } from "./Sizing.tsx";
 import { Snags } from "./Snags.tsx";
 import { WireTo } from "./WireTo.tsx";
 
@@ -40,6 +41,7 @@ export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   papers: { Panel: Papers, shown: "dialog" },
   help: { Panel: Help, shown: "dialog" },
   settings: { Panel: Settings, shown: "dialog" },
+  sizing: { Panel: Sizing, shown: "dialog" },
   "command-box": { Panel: CommandBox, shown: "dialog" },
   "wire-to": { Panel: WireTo, shown: "dialog" },
 };

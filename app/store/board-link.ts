@@ -17,13 +17,13 @@ export function boardLink(editor: Editor): BoardController {
     dispatch: (transaction) => editor.dispatch(transaction),
     select: (ids) => editor.select(ids),
     setView: (view) => editor.set({ view }),
-    setSize: (width, height) => editor.set({ boardSize: { width, height } }),
+    setSize: (width, height) => editor.resizeBoard(width, height),
     setTool: (tool) => editor.set({ tool }),
     setPlacing: (placing) => editor.set({ placing, tool: placing === null ? "select" : "place" }),
     flick: (controlId) => editor.flick(controlId),
     release: (controlId) => editor.release(controlId),
     openMenu: (at, target) => editor.set({ menu: { at, target } }),
-    probe: (target) => editor.say(target.id),
+    probe: (target) => editor.probe(target.id),
   };
 }
 

@@ -34,8 +34,14 @@ export type PlaceId =
   | "papers"
   | "help"
   | "settings"
+  | "sizing"
   | "command-box"
   | "wire-to";
+
+/** Lies on the Board while it is used: points at metal, reads between two leads, plays a fault. */
+export type InstrumentId = "touch" | "meter" | "drill";
+/** What the meter measures: between its leads, or round a wire. */
+export type MeterDial = "volts" | "amps" | "ohms";
 
 /** A line at the edge of the screen. It stays until closed or replaced by one with the same `about`. */
 export interface Notice {
@@ -54,9 +60,12 @@ export interface EditorState {
   /** Where the controls stand now; one not named is at rest. */
   readonly positions: Positions;
   readonly view: View;
+  /** CSS pixels; 0 until the Board is shown. */
   readonly boardSize: { readonly width: number; readonly height: number };
   readonly tool: BoardTool;
   readonly placing: Placing | null;
+  readonly instrument: InstrumentId | null;
+  readonly dial: MeterDial;
   readonly leads: readonly Lead[];
   readonly reveal: Reveal | null;
   readonly spotlight: readonly string[];
@@ -100,9 +109,11 @@ export function firstState(preferences: Preferences, theme: Theme): EditorState 
     selection: new Set(),
     positions: {},
     view: FIRST_VIEW,
-    boardSize: { width: 800, height: 600 },
+    boardSize: { width: 0, height: 0 },
     tool: "select",
     placing: null,
+    instrument: null,
+    dial: "volts",
     leads: [],
     reveal: null,
     spotlight: [],

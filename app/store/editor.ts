@@ -13,7 +13,15 @@ import type { AnalystNews } from "../worker/analyst.ts";
 import type { Ask, Positions, Present } from "../worker/protocol.ts";
 import { controlsOf, positionAfter } from "./controls-of.ts";
 import { changeWords } from "./change-words.ts";
-import { documentOf, firstState, type EditorState, type Notice, type PlaceId } from "./editor-state.ts";
+import {
+  documentOf,
+  firstState,
+  type EditorState,
+  type InstrumentId,
+  type Notice,
+  type PlaceId,
+} from "./editor-state.ts";
+import { leadsAfter } from "./leads.ts";
 import { keepSituations } from "./keep-situations.ts";
 import { keepPreferences, readPreferences, themeOf, type Preferences, type TextKeeper } from "./preferences.ts";
 import { sameCircuit } from "./same-circuit.ts";
@@ -83,6 +91,7 @@ export class Editor {
       positions: {},
       tool: "select",
       placing: null,
+      instrument: null,
       leads: [],
       reveal: { places: [] },
       spotlight: [],
@@ -129,6 +138,26 @@ export class Editor {
   /** All controls at once: a saved situation. */
   stand(positions: Positions): void {
     this.#stand(positions);
+  }
+
+  /** The Board has another size: what was in its middle stays there. */
+  resizeBoard(width: number, height: number): void {
+    const { view, boardSize } = this.state;
+    const moved = { ...view, x: view.x + (width - boardSize.width) / 2, y: view.y + (height - boardSize.height) / 2 };
+    this.set({ boardSize: { width, height }, ...(boardSize.width > 0 && { view: moved }) });
+  }
+
+  /** Takes an instrument in hand, or puts it down. */
+  takeInstrument(instrument: InstrumentId | null, dial = this.state.dial): void {
+    const points = instrument === "touch" || instrument === "meter";
+    this.set({ instrument, dial, leads: [], spotlight: [], tool: points ? "probe" : "select", placing: null });
+  }
+
+  /** Puts the instrument in hand to a place: a terminal's address or a wire's id. */
+  probe(at: string): void {
+    const leads = leadsAfter(this.state, at);
+    if (typeof leads === "string") this.say(leads);
+    else this.set({ leads });
   }
 
   show(place: PlaceId | null): void {

@@ -3,14 +3,16 @@ import type { Document } from "../../core/document/index.ts";
 import type { Combination, Netlist } from "../../core/netlist/index.ts";
 import { readSituation } from "../../core/readings/index.ts";
 import { marksOf } from "./marks-of.ts";
-import type { Ask, Positions, Present, Told } from "./protocol.ts";
+import { answerConsultation } from "./answer-consultation.ts";
+import type { Ask, Consult, Consulted, Positions, Present, Told } from "./protocol.ts";
 
 const PRESENT = "present";
 
 /** The document last analysed: flicking a control solves only its net again. */
 let held: { readonly revision: number; readonly analysis: Analysis } | null = null;
 
-self.onmessage = ({ data }: MessageEvent<Ask>) => tell(answer(data));
+self.onmessage = ({ data }: MessageEvent<Ask | Consult>) =>
+  tell(data.type === "consult" ? consulted(data) : answer(data));
 warmUp();
 tell({ type: "ready" });
 
@@ -27,6 +29,18 @@ function answer(ask: Ask): Told {
       : { type: "present", revision: ask.revision, present, marks };
   } catch (error) {
     return { type: "failed", revision: ask.revision, reason: error instanceof Error ? error.message : String(error) };
+  }
+}
+
+function consulted({ number, topic, asks, positions }: Consult): Consulted {
+  if (held === null) return { type: "consulted", number };
+  try {
+    const { analysis } = held;
+    const combination = standing(analysis.study.netlist, positions);
+    return { type: "consulted", number, answer: answerConsultation(topic, asks, { analysis, combination }) };
+  } catch {
+    // A drawing in the middle of being drawn may ask what makes no sense; the panel then shows nothing.
+    return { type: "consulted", number };
   }
 }
 
@@ -68,6 +82,6 @@ function warmUp(): void {
   for (let round = 0; round < 3; round += 1) analyse(drawing);
 }
 
-function tell(told: Told): void {
+function tell(told: Told | Consulted): void {
   self.postMessage(told);
 }

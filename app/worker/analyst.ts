@@ -1,10 +1,11 @@
-import type { Ask, Told } from "./protocol.ts";
+import type { Consultations, Topic } from "./consultations.ts";
+import type { Ask, Consult, Consulted, Positions, Told } from "./protocol.ts";
 
 /** The part of a browser worker that is used, so that tests can stand in for one. */
 export interface WorkerPort {
-  postMessage(message: Ask): void;
+  postMessage(message: Ask | Consult): void;
   terminate(): void;
-  onmessage: ((event: { data: Told }) => void) | null;
+  onmessage: ((event: { data: Told | Consulted }) => void) | null;
   onerror: ((event: { message?: string; preventDefault?: () => void }) => void) | null;
 }
 
@@ -33,6 +34,8 @@ export class Analyst {
   /** The document the worker holds; sent again after a restart. */
   #lastAnalyse: Extract<Ask, { type: "analyse" }> | null = null;
   #crashes = 0;
+  #consulted = 0;
+  readonly #consulting = new Map<number, (answer: unknown) => void>();
   #watch: ReturnType<typeof setTimeout> | undefined;
 
   constructor(options: Options) {
@@ -53,10 +56,25 @@ export class Analyst {
     this.#send();
   }
 
+  /** Asks something besides the running analysis; `undefined` when there is no answer. */
+  consult<T extends Topic>(
+    topic: T,
+    asks: Consultations[T]["asks"],
+    positions: Positions,
+  ): Promise<Consultations[T]["gives"] | undefined> {
+    if (this.#worker === null) return Promise.resolve(undefined);
+    const number = (this.#consulted += 1);
+    const consult: Consult<T> = { type: "consult", number, topic, asks, positions };
+    this.#worker.postMessage(consult);
+    return new Promise((resolve) => this.#consulting.set(number, resolve as (answer: unknown) => void));
+  }
+
   stop(): void {
     clearTimeout(this.#watch);
     this.#worker?.terminate();
     this.#worker = null;
+    for (const resolve of this.#consulting.values()) resolve(undefined);
+    this.#consulting.clear();
   }
 
   #start(): void {
@@ -78,7 +96,12 @@ export class Analyst {
     this.#worker!.postMessage(this.#busyWith);
   }
 
-  #hear(told: Told): void {
+  #hear(told: Told | Consulted): void {
+    if (told.type === "consulted") {
+      this.#consulting.get(told.number)?.(told.answer);
+      this.#consulting.delete(told.number);
+      return;
+    }
     if (told.type !== "ready") {
       clearTimeout(this.#watch);
       this.#busyWith = null;

@@ -2,6 +2,7 @@ import type { Document } from "../../core/document/index.ts";
 import type { PartReading, WireReading } from "../../core/readings/index.ts";
 import type { Report } from "../../core/report/index.ts";
 import type { BoardMarks } from "../board/marks.ts";
+import type { Consultations, Topic } from "./consultations.ts";
 
 /** Where controls stand: control id to position. A control not named is at rest. */
 export type Positions = Readonly<Record<string, string>>;
@@ -12,6 +13,16 @@ export type Ask =
   /** Only controls moved: solve the document of `revision` again in this situation. */
   | { readonly type: "present"; readonly revision: number; readonly positions: Positions };
 
+/** A question besides the running analysis, about the drawing the worker holds. */
+export interface Consult<T extends Topic = Topic> {
+  readonly type: "consult";
+  /** Comes back with the answer. */
+  readonly number: number;
+  readonly topic: T;
+  readonly asks: Consultations[T]["asks"];
+  readonly positions: Positions;
+}
+
 /** The situation the controls are in now, solved. Volts and amps are `null` when nothing settles. */
 export interface Present {
   readonly positions: Positions;
@@ -20,6 +31,13 @@ export interface Present {
   readonly terminals: Readonly<Record<string, { readonly volts: number | null }>>;
   readonly wires: Readonly<Record<string, WireReading>>;
   readonly parts: Readonly<Record<string, PartReading>>;
+}
+
+/** The answer to a `Consult`; `answer` absent: there is none, as the drawing can't be analysed. */
+export interface Consulted {
+  readonly type: "consulted";
+  readonly number: number;
+  readonly answer?: Consultations[Topic]["gives"];
 }
 
 /** What the worker tells. `revision` is that of the document it speaks of. */

@@ -1,3 +1,4 @@
+import { produce, type Draft } from "immer";
 import type { Cover, Document, GridPoint, Part, Sheet, Situation, SystemSettings, Wire } from "./types.ts";
 
 /**
@@ -26,8 +27,9 @@ export type Edit =
   | { readonly op: "set-situations"; readonly situations: readonly Situation[] };
 
 /** All of a part but its id, its settings and its covers, which have edits of their own. */
-export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label">> & {
+export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label" | "fixed">> & {
   readonly label?: string | undefined;
+  readonly fixed?: readonly string[] | undefined;
 };
 
 /** What a person did, as one step to undo. */
@@ -46,49 +48,54 @@ export type Placement = {
 };
 
 /**
- * The document with all edits applied in order; the input is untouched and unchanged pieces are shared.
+ * The document with all edits applied in order; the input is untouched, unchanged pieces are shared, and the result is frozen.
  * Throws RangeError, naming the id, when an edit speaks of a part or wire that is not there or adds an id twice: the caller's bug.
  */
 export function applyEdits(document: Document, edits: readonly Edit[]): Document {
-  return edits.reduce(applyEdit, document);
+  return produce(document, (draft) => {
+    for (const edit of edits) applyEdit(draft, edit);
+  });
 }
 
-function applyEdit(document: Document, edit: Edit): Document {
+function applyEdit(draft: Draft<Document>, edit: Edit): void {
   switch (edit.op) {
     case "add-part":
-      refuseTaken(document, edit.part.id);
-      return { ...document, parts: [...document.parts, edit.part] };
+      refuseTaken(draft, edit.part.id);
+      draft.parts.push(edit.part as Draft<Part>);
+      return;
     case "remove-part":
-      return removePart(document, edit.id);
+      removePart(draft, edit.id);
+      return;
     case "set-part":
-      return changePart(document, edit.id, (part) => changed(part, edit.change));
+      change(partOf(draft, edit.id), edit.change);
+      return;
     case "set-props":
-      return changePart(document, edit.id, (part) => ({ ...part, props: changed(part.props ?? {}, edit.change) }));
+      change((partOf(draft, edit.id).props ??= {}), edit.change);
+      return;
     case "set-cover": {
       const [id, terminal] = splitAddress(edit.terminal);
-      return changePart(document, id, (part) => ({
-        ...part,
-        covers: changed(part.covers ?? {}, { [terminal]: edit.cover }),
-      }));
+      change((partOf(draft, id).covers ??= {}), { [terminal]: edit.cover });
+      return;
     }
     case "add-wire":
-      refuseTaken(document, edit.wire.id);
-      return { ...document, wires: [...document.wires, edit.wire] };
+      refuseTaken(draft, edit.wire.id);
+      draft.wires.push(edit.wire as Draft<Wire>);
+      return;
     case "remove-wire":
-      wireIndex(document, edit.id);
-      return { ...document, wires: document.wires.filter((wire) => wire.id !== edit.id) };
-    case "set-wire": {
-      const at = wireIndex(document, edit.id);
-      const wires = [...document.wires];
-      wires[at] = changed(wires[at]!, edit.change);
-      return { ...document, wires };
-    }
+      draft.wires.splice(draft.wires.indexOf(wireOf(draft, edit.id)), 1);
+      return;
+    case "set-wire":
+      change(wireOf(draft, edit.id), edit.change);
+      return;
     case "set-sheet":
-      return { ...document, sheet: changed(document.sheet ?? {}, edit.change) };
+      change((draft.sheet ??= {}), edit.change);
+      return;
     case "set-system":
-      return { ...document, system: changed(document.system ?? {}, edit.change) };
+      change((draft.system ??= {}), edit.change);
+      return;
     case "set-situations":
-      return { ...document, situations: edit.situations };
+      draft.situations = edit.situations as Draft<Situation>[];
+      return;
   }
 }
 
@@ -98,39 +105,34 @@ export function splitAddress(address: string): [part: string, terminal: string] 
   return dot < 0 ? [address, ""] : [address.slice(0, dot), address.slice(dot + 1)];
 }
 
-function changed<T extends object>(record: T, change: { readonly [K in keyof T]?: T[K] | undefined }): T {
-  const next: T = { ...record, ...change };
-  for (const key of Object.keys(change) as (keyof T)[]) if (change[key] === undefined) delete next[key];
-  return next;
+/** Sets the keys of `changes` on `record`; those set to `undefined` go. */
+function change(record: object, changes: object): void {
+  for (const [key, value] of Object.entries(changes)) {
+    if (value === undefined) Reflect.deleteProperty(record, key);
+    else Reflect.set(record, key, value);
+  }
 }
 
-function changePart(document: Document, id: string, change: (part: Part) => Part): Document {
-  const at = document.parts.findIndex((part) => part.id === id);
-  if (at < 0) throw new RangeError(`applyEdits: there is no part "${id}" in the document`);
-  const parts = [...document.parts];
-  parts[at] = change(parts[at]!);
-  return { ...document, parts };
+function partOf(draft: Draft<Document>, id: string): Draft<Part> {
+  const part = draft.parts.find((one) => one.id === id);
+  if (!part) throw new RangeError(`applyEdits: there is no part "${id}" in the document`);
+  return part;
 }
 
-function removePart(document: Document, id: string): Document {
-  if (!document.parts.some((part) => part.id === id))
-    throw new RangeError(`applyEdits: there is no part "${id}" in the document`);
+function wireOf(draft: Draft<Document>, id: string): Draft<Wire> {
+  const wire = draft.wires.find((one) => one.id === id);
+  if (!wire) throw new RangeError(`applyEdits: there is no wire "${id}" in the document`);
+  return wire;
+}
+
+function removePart(draft: Draft<Document>, id: string): void {
   const touches = (address: string) => splitAddress(address)[0] === id;
-  return {
-    ...document,
-    parts: document.parts.filter((part) => part.id !== id),
-    wires: document.wires.filter((wire) => !touches(wire.from) && !touches(wire.to)),
-  };
+  draft.parts.splice(draft.parts.indexOf(partOf(draft, id)), 1);
+  draft.wires = draft.wires.filter((wire) => !touches(wire.from) && !touches(wire.to));
 }
 
-function wireIndex(document: Document, id: string): number {
-  const at = document.wires.findIndex((wire) => wire.id === id);
-  if (at < 0) throw new RangeError(`applyEdits: there is no wire "${id}" in the document`);
-  return at;
-}
-
-function refuseTaken(document: Document, id: string): void {
-  if (document.parts.some((part) => part.id === id) || document.wires.some((wire) => wire.id === id)) {
+function refuseTaken(draft: Draft<Document>, id: string): void {
+  if (draft.parts.some((part) => part.id === id) || draft.wires.some((wire) => wire.id === id)) {
     throw new RangeError(`applyEdits: the id "${id}" is already taken in the document`);
   }
 }

@@ -1,6 +1,7 @@
 import type { Part } from "../../../core/document/index.ts";
 import { useApp, useDrawing } from "../../app-context.tsx";
 import { changeProps } from "../../commands/change-props.ts";
+import { FlagField } from "../../fields/FlagField.tsx";
 import { SettingField } from "../../fields/SettingField.tsx";
 import { TextField } from "../../fields/TextField.tsx";
 import { partName, viewOf } from "../../store/part-view.ts";
@@ -62,6 +63,19 @@ export function PartCard({ part }: { readonly part: Part }) {
           onCommit={(value) => set(key, setting.label, value)}
         />
       ))}
+      {view.kind.rerate && (
+        <FlagField
+          label="Keep this rating"
+          value={part.fixed?.includes("rating") ?? false}
+          help="Size it then leaves it alone."
+          onCommit={(isKept) =>
+            editor.dispatch({
+              label: `Keeping the rating of ${part.id.toUpperCase()}`,
+              edits: [{ op: "set-part", id: part.id, change: { fixed: isKept ? ["rating"] : undefined } }],
+            })
+          }
+        />
+      )}
       <h4>Terminals</h4>
       <TerminalTable part={part} />
       <SwapKind part={part} />

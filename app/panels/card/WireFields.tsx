@@ -68,6 +68,12 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         onCommit={(main) => editing.set("Main", { main: (main || undefined) as Wire["main"] })}
       />
       <FlagField
+        label="Keep this size"
+        value={editing.shared("fixed")?.includes("size") ?? false}
+        help="Size it then leaves it alone."
+        onCommit={(isKept) => editing.set("Keeping the size", { fixed: isKept ? KEPT_SIZE : undefined })}
+      />
+      <FlagField
         label="Measured, or run by ourselves"
         value={editing.shared("measured") ?? true}
         help="Off for a wire of the vehicle nobody has measured yet."
@@ -76,6 +82,9 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
     </>
   );
 }
+
+/** What Size it leaves alone. */
+const KEPT_SIZE = ["size"];
 
 function CableFields({ shared, unsaid, set }: WireEditing) {
   const { sizes } = systemOf(useDrawing());

@@ -143,3 +143,13 @@ describe("what the Board sees", () => {
     expect(board.getSnapshot().document).toBe(before.document);
   });
 });
+
+describe("a Board that changes its size", () => {
+  test("keeps what is in its middle there", () => {
+    const { editor } = testEditor();
+    editor.resizeBoard(400, 300);
+    editor.set({ view: { x: 10, y: 20, scale: 12 } });
+    editor.resizeBoard(400, 100);
+    expect(editor.state.view).toEqual({ x: 10, y: -80, scale: 12 });
+  });
+});

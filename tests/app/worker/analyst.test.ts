@@ -1,20 +1,20 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { Analyst, type AnalystNews, type WorkerPort } from "../../../app/worker/analyst.ts";
-import type { Ask, Told } from "../../../app/worker/protocol.ts";
+import type { Ask, Consult, Consulted, Told } from "../../../app/worker/protocol.ts";
 import { lampCircuit } from "../drawing.ts";
 
 class FakeWorker implements WorkerPort {
   onmessage: WorkerPort["onmessage"] = null;
   onerror: WorkerPort["onerror"] = null;
-  readonly got: Ask[] = [];
+  readonly got: (Ask | Consult)[] = [];
   isEnded = false;
-  postMessage(ask: Ask) {
+  postMessage(ask: Ask | Consult) {
     this.got.push(ask);
   }
   terminate() {
     this.isEnded = true;
   }
-  tell(told: Told) {
+  tell(told: Told | Consulted) {
     this.onmessage?.({ data: told });
   }
   crash() {
@@ -49,7 +49,7 @@ describe("one worker, the latest question", () => {
     const { analyst, workers } = setUp();
     for (const revision of [1, 2, 3]) analyst.ask(analyse(revision));
     workers[0]!.tell(failed(1));
-    expect(workers[0]!.got.map((ask) => ask.revision)).toEqual([1, 3]);
+    expect(workers[0]!.got.map((ask) => "revision" in ask && ask.revision)).toEqual([1, 3]);
   });
 
   test("a flick while an edit waits goes along with the edit", () => {
@@ -68,6 +68,27 @@ describe("one worker, the latest question", () => {
     for (const s1 of ["on", "off", "on"]) analyst.ask(present(1, s1));
     workers[0]!.tell(failed(1));
     expect(workers[0]!.got.slice(1)).toEqual([present(1, "on"), present(1, "on")]);
+  });
+});
+
+describe("questions besides", () => {
+  test("are answered each on its own, whatever the order", async () => {
+    const { analyst, workers } = setUp();
+    const first = analyst.consult("clamp", { wire: "w1" }, {});
+    const second = analyst.consult("clamp", { wire: "w2" }, {});
+    workers[0]!.tell({ type: "consulted", number: 2, answer: { says: "amps", value: 2 } });
+    workers[0]!.tell({ type: "consulted", number: 1, answer: { says: "amps", value: 1 } });
+    expect([await first, await second]).toEqual([
+      { says: "amps", value: 1 },
+      { says: "amps", value: 2 },
+    ]);
+  });
+
+  test("have no answer when the worker dies over them", async () => {
+    const { analyst, workers } = setUp();
+    const asked = analyst.consult("faults", {}, {});
+    workers[0]!.crash();
+    expect(await asked).toBeUndefined();
   });
 });
 
