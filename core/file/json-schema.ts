@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { systemDefaults } from "../document/index.ts";
 import { partKinds } from "../parts/index.ts";
 import { propsSchema } from "./check-parts.ts";
 import { circuitSchema, partSchema } from "./circuit-schema.ts";
@@ -13,10 +14,25 @@ export function circuitJsonSchema(): Record<string, unknown> {
   return withDefaults({ title: "Groundstrap circuit file, version 1", ...schema });
 }
 
+/** What holds outside the parts when a file says nothing. */
+const DEFAULTS = {
+  system: systemDefaults,
+  wires: { insulationC: 105, bundle: 1, sheathed: false, measured: true },
+  parts: { turn: 0, flip: false },
+} as const;
+
 /** Writes each kind's fallbacks and help into the schema, so that it states every default. */
 function withDefaults(schema: Record<string, unknown>): Record<string, unknown> {
+  for (const [key, value] of Object.entries(DEFAULTS.system)) {
+    if (value !== null) setDefault(at(schema, "properties", "system", "properties", key), value);
+  }
+  for (const [key, value] of Object.entries(DEFAULTS.wires)) {
+    setDefault(at(schema, "properties", "wires", "items", "properties", key), value);
+  }
   const variants = at(schema, "properties", "parts", "items", "anyOf") as Record<string, unknown>[];
   partKinds.forEach((kind, index) => {
+    for (const [key, value] of Object.entries(DEFAULTS.parts))
+      setDefault(at(variants[index]!, "properties", key), value);
     const props = at(variants[index]!, "properties", "props", "properties") as
       Record<string, Record<string, unknown>> | undefined;
     for (const [key, setting] of Object.entries(kind.settings)) {
@@ -33,4 +49,8 @@ function withDefaults(schema: Record<string, unknown>): Record<string, unknown> 
 
 function at(from: unknown, ...keys: string[]): unknown {
   return keys.reduce<unknown>((value, key) => (value as Record<string, unknown> | undefined)?.[key], from);
+}
+
+function setDefault(property: unknown, value: unknown): void {
+  (property as Record<string, unknown>)["default"] = value;
 }

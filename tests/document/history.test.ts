@@ -68,7 +68,9 @@ describe("history of a drawing", () => {
 
   test("law: undoing every step gives the first document, redoing them the last", () => {
     const edit: fc.Arbitrary<Edit> = fc.oneof(
-      fc.record({ id: fc.constantFrom("bat", "f1"), x: fc.integer(), y: fc.integer() }).map(({ id, x, y }) => move(id, x, y)),
+      fc
+        .record({ id: fc.constantFrom("bat", "f1"), x: fc.integer(), y: fc.integer() })
+        .map(({ id, x, y }) => move(id, x, y)),
       fc.integer({ min: 1, max: 40 }).map((ratingA): Edit => ({ op: "set-props", id: "f1", change: { ratingA } })),
       fc.string().map((title): Edit => ({ op: "set-sheet", change: { title } })),
     );
@@ -76,7 +78,8 @@ describe("history of a drawing", () => {
       fc.property(fc.array(fc.tuple(edit, fc.integer({ min: 0, max: 2000 }))), (steps) => {
         let history: History = startHistory(drawing);
         let atMs = 0;
-        for (const [one, pauseMs] of steps) history = record(history, { label: "Step", edits: [one] }, (atMs += pauseMs));
+        for (const [one, pauseMs] of steps)
+          history = record(history, { label: "Step", edits: [one] }, (atMs += pauseMs));
         const last = history.present;
         for (let back = undo(history); back !== null; back = undo(back)) history = back;
         expect(history.present).toEqual(drawing);
