@@ -6,6 +6,7 @@ import { AppContext, type AppTools } from "./app-context.tsx";
 import { App } from "./App.tsx";
 import { createRunner } from "./commands/run-command.ts";
 import { DrawingShelf } from "./keeping/drawing-shelf.ts";
+import { fileName, saveFile } from "./keeping/files.ts";
 import { Keeper } from "./keeping/keeper.ts";
 import { browserKeyValue } from "./keeping/key-value.ts";
 import { browserTabs } from "./keeping/tabs.ts";
@@ -38,6 +39,8 @@ const keeper = new Keeper(editor, {
   newId: () => nanoid(10),
   now,
   saveToFile: () => outside.saveFile(),
+  saveText: (title, text) => void saveFile({ name: fileName(title, "json"), media: "application/json", text }),
+  askToPersist: () => void navigator.storage?.persist?.().catch(() => false),
   setAddress: (search) => history.replaceState(null, "", `${location.pathname}${search}`),
 });
 

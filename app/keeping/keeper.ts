@@ -12,6 +12,10 @@ export interface KeeperPorts {
   readonly newId: () => string;
   readonly now: () => number;
   readonly saveToFile: () => void;
+  /** Saves a drawing that can't be opened here, as its file. */
+  readonly saveText: (title: string, text: string) => void;
+  /** Asks the browser not to tidy away what is kept; it may refuse without a word. */
+  readonly askToPersist: () => void;
   /** Shows in the address which drawing this window has open, so that a reload comes back to it. */
   readonly setAddress: (search: string) => void;
 }
@@ -45,6 +49,7 @@ export class Keeper {
 
   /** Opens what the address asks for, else what was open last, else the first demo. */
   async start(search: string): Promise<void> {
+    void this.#ports.shelf.tidy().catch(() => undefined);
     const asked = new URLSearchParams(search);
     const example = asked.get("example");
     const drawing = asked.get("drawing");
@@ -167,7 +172,13 @@ export class Keeper {
       .open(id)
       .catch(() => ({ error: "The browser does not give the drawing back." }));
     if (!("error" in opened)) return opened;
-    this.#editor.notify({ about: "open", tone: "trouble", text: opened.error });
+    const text = await this.#ports.shelf.textOf(id).catch(() => null);
+    this.#editor.notify({
+      about: "open",
+      tone: "trouble",
+      text: opened.error,
+      ...(text !== null && { action: { label: "Save its file", run: () => this.#ports.saveText(id, text) } }),
+    });
     return null;
   }
 
@@ -202,6 +213,7 @@ export class Keeper {
         });
         if (!isLatest) this.#keepSoon();
         this.#editor.dismiss("keeping");
+        if (outcome.save === 1) this.#ports.askToPersist();
         this.#ports.setAddress(`?drawing=${encodeURIComponent(state.drawingId)}`);
         return this.#ports.tabs.tellSaved(state.drawingId);
       }

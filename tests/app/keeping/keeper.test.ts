@@ -47,6 +47,7 @@ function browser() {
 }
 
 let ids = 0;
+const savedTexts: string[] = [];
 
 function openTab(tabs: Tabs, kept: KeyValue) {
   const addresses: string[] = [];
@@ -58,6 +59,8 @@ function openTab(tabs: Tabs, kept: KeyValue) {
     newId: () => `drawing${(ids += 1)}`,
     now,
     saveToFile: () => undefined,
+    saveText: (_title, text) => void savedTexts.push(text),
+    askToPersist: () => undefined,
     setAddress: (search) => addresses.push(search),
   });
   const title = () => documentOf(editor.state).sheet?.title;
@@ -96,6 +99,28 @@ describe("opening the app", () => {
     await keeper.start("?example=no-such");
     expect(documentOf(editor.state).parts).toEqual([]);
     expect(editor.state.notices[0]!.text).toContain(EXAMPLES[0]!.name);
+  });
+});
+
+describe("a drawing that can't be opened", () => {
+  test("is refused with the reason, its file is offered, and what is open stays", async () => {
+    const { tab, kept } = browser();
+    const { editor, keeper, title } = openTab(tab(), kept);
+    await keeper.openNew(lampCircuit, { keepNow: true });
+    const newer = '{"format":"groundstrap","version":2,"parts":[],"wires":[]}';
+    await kept.update("drawing newer", () => ({
+      id: "newer",
+      title: "Newer",
+      text: newer,
+      save: 1,
+      deletedAtMs: null,
+    }));
+    expect(await keeper.openKept("newer")).toBe(false);
+    expect(title()).toBe("Lamp");
+    const [notice] = editor.state.notices;
+    expect(notice!.text).toContain("version");
+    notice!.action!.run();
+    expect(savedTexts.at(-1)).toBe(newer);
   });
 });
 
