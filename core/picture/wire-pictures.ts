@@ -13,7 +13,7 @@ import {
 } from "../geometry/index.ts";
 import { extentOf } from "./extent-of.ts";
 import { hopsOver } from "./hops.ts";
-import type { PartPicture, TerminalPicture, WirePicture } from "./types.ts";
+import type { Lettering, PartPicture, TerminalPicture, WirePicture } from "./types.ts";
 import { wireLettering } from "./wire-lettering.ts";
 
 /** A wire with its route, before it is known what crosses it. */
@@ -72,7 +72,7 @@ export function workWires(
     }
     const now = layWire(wire, partAt, standing, nearby, laid);
     if (now === null) continue;
-    const isSameRoute = areSymbolsSame && areSameRoutes(before.route, now.route);
+    const isSameRoute = areSymbolsSame && areSamePoints(before.route, now.route);
     if (isSameRoute) keep(before);
     else {
       dirty.add(now.reach);
@@ -81,7 +81,7 @@ export function workWires(
       nearby.add(now.reach);
     }
   }
-  return finished(laid, kept, nearby, dirty, standing);
+  return finished(laid, kept, nearby, dirty, standing, earlier);
 }
 
 function isUntouched({ parts, corridor }: WireWork, { ids, area }: PartChanges): boolean {
@@ -98,31 +98,40 @@ interface Standing {
   taken(near: Box): Box[];
 }
 
-/** Second pass: hops and lettering, which hang on the routes of the wires nearby. */
+/** Second pass: hops, which hang on the routes of the wires nearby, and lettering, which also keeps off that of wires before. */
 function finished(
   laid: readonly (WireWork | LaidWire)[],
   kept: ReadonlySet<WireWork | LaidWire>,
   nearby: Nearby,
   dirty: Area,
   standing: Standing,
+  earlier: WireWorks,
 ): WireWorks {
   const works = new Map<string, WireWork>();
+  const relettered = new Area();
   for (const [index, each] of laid.entries()) {
-    if ("picture" in each && kept.has(each) && !dirty.touches(each.reach)) {
-      works.set(each.wire.id, each);
+    const { wire, from, to, parts, route, reach } = each;
+    if ("picture" in each && kept.has(each) && !dirty.touches(reach) && !relettered.touches(reach)) {
+      works.set(wire.id, each);
       continue;
     }
-    const { wire, from, to, parts, route, reach } = each;
-    const otherRoutes = nearby.touching(reach).flatMap((other) => (other === index ? [] : [laid[other]!.route]));
-    const lettering = wireLettering(wire, route, { taken: standing.taken(reach), otherRoutes });
-    const picture: WirePicture = {
-      id: wire.id,
-      ends: [wire.from, wire.to],
-      route,
-      hops: hopsOver(route, otherRoutes),
-      lettering,
-      extent: lettering.map(extentOf).reduce(unionBox, boxOfPoints(route)!),
-    };
+    const others = nearby
+      .touching(reach)
+      .filter((other) => other !== index)
+      .map((other) => laid[other]!);
+    const otherRoutes = others.map((other) => other.route);
+    const lettered = others.flatMap((other) => works.get(other.wire.id)?.picture.lettering.map(extentOf) ?? []);
+    const lettering = wireLettering(wire, route, { taken: [...standing.taken(reach), ...lettered], otherRoutes });
+    const hops = hopsOver(route, otherRoutes);
+    const before = earlier.get(wire.id)?.picture;
+    if (!isSameLettering(before?.lettering ?? [], lettering)) {
+      for (const piece of [...(before?.lettering ?? []), ...lettering]) relettered.add(extentOf(piece));
+    } else if ("picture" in each && kept.has(each) && areSamePoints(each.picture.hops, hops)) {
+      works.set(wire.id, each);
+      continue;
+    }
+    const extent = lettering.map(extentOf).reduce(unionBox, boxOfPoints(route)!);
+    const picture: WirePicture = { id: wire.id, ends: [wire.from, wire.to], route, hops, lettering, extent };
     const corridor = unionBox(routeCorridor([from.at, ...(wire.via ?? []), to.at]), reach);
     works.set(wire.id, { wire, from, to, parts, route, reach, corridor, picture });
   }
@@ -192,7 +201,13 @@ function reachesOfGone(wires: readonly Wire[], previous: WireWorks): Box[] {
   return [...previous].flatMap(([id, work]) => (here.has(id) ? [] : [work.reach]));
 }
 
-function areSameRoutes(a: readonly Point[], b: readonly Point[]): boolean {
+function isSameLettering(a: readonly Lettering[], b: readonly Lettering[]): boolean {
+  const isSame = (one: Lettering, other: Lettering) =>
+    one.text === other.text && one.upright === other.upright && areSamePoints([one.at], [other.at]);
+  return a.length === b.length && a.every((one, i) => isSame(one, b[i]!));
+}
+
+function areSamePoints(a: readonly Point[], b: readonly Point[]): boolean {
   return a.length === b.length && a.every(([x, y], i) => x === b[i]![0] && y === b[i]![1]);
 }
 

@@ -1,3 +1,4 @@
+import type { Point } from "../../../core/geometry/index.ts";
 import { PART_FLAG } from "../marks.ts";
 import { type Ink, isFarOff } from "./ink.ts";
 import type { LiveMarks } from "./live-marks.ts";
@@ -5,7 +6,7 @@ import type { ScenePart } from "./scene.ts";
 
 /** A glow where something is on, a badge where a snag names a part. */
 export function drawLiveParts(ink: Ink, marks: LiveMarks, parts: readonly ScenePart[]): void {
-  const { context, palette, stepPx } = ink;
+  const { context, palette } = ink;
   const flagged = (flag: number) => parts.filter((part) => (marks.part(part) & flag) !== 0);
   const on = flagged(PART_FLAG.on);
   if (on.length > 0) {
@@ -19,37 +20,69 @@ export function drawLiveParts(ink: Ink, marks: LiveMarks, parts: readonly SceneP
     context.fill();
     context.globalAlpha = 1;
   }
-  const badge = Math.max(0.42, 4 / stepPx);
-  drawBadges(ink, flagged(PART_FLAG.stop), palette.stop, (x, y) => polygon(context, x, y, badge, 8, Math.PI / 8));
-  const onlyFix = flagged(PART_FLAG.fix).filter((part) => (marks.part(part) & PART_FLAG.stop) === 0);
-  drawBadges(ink, onlyFix, palette.fix, (x, y) => polygon(context, x, y, badge, 3, -Math.PI / 2));
+  drawBadges(ink, flagged(PART_FLAG.stop), STOP);
+  drawBadges(
+    ink,
+    flagged(PART_FLAG.fix).filter((part) => (marks.part(part) & PART_FLAG.stop) === 0),
+    FIX,
+  );
 }
 
-/** At a part's upper right corner: an eight-sided badge for `stop`, a three-sided one for `fix`, each with a stroke in it. */
-function drawBadges(
-  ink: Ink,
-  parts: readonly ScenePart[],
-  colour: string,
-  trace: (x: number, y: number) => void,
-): void {
+/** The outline of a level's badge and the sign in it, about (0, 0) and one unit in size: as in the list of snags. */
+interface Badge {
+  readonly colour: "stop" | "fix";
+  readonly sides: number;
+  readonly start: number;
+  readonly sign: readonly (readonly [from: Point, to: Point])[];
+}
+
+const STOP: Badge = {
+  colour: "stop",
+  sides: 8,
+  start: Math.PI / 8,
+  sign: [
+    [
+      [-0.42, 0],
+      [0.42, 0],
+    ],
+  ],
+};
+const FIX: Badge = {
+  colour: "fix",
+  sides: 3,
+  start: -Math.PI / 2,
+  sign: [
+    [
+      [0, -0.45],
+      [0, 0.08],
+    ],
+    [
+      [0, 0.34],
+      [0, 0.36],
+    ],
+  ],
+};
+
+/** Puts a badge at the upper right corner of each part. */
+function drawBadges(ink: Ink, parts: readonly ScenePart[], { colour, sides, start, sign }: Badge): void {
   if (parts.length === 0) return;
   const { context, palette, stepPx } = ink;
+  const size = Math.max(0.45, 4 / stepPx);
   context.beginPath();
-  for (const { picture } of parts) trace(picture.box.right, picture.box.top);
-  context.fillStyle = colour;
+  for (const { picture } of parts) polygon(context, picture.box.right, picture.box.top, size, sides, start);
+  context.fillStyle = palette[colour];
   context.fill();
   if (isFarOff(ink)) return;
-  const size = Math.max(0.2, 2 / stepPx);
   context.beginPath();
   for (const { picture } of parts) {
-    const { right: x, top: y } = picture.box;
-    context.moveTo(x, y - size);
-    context.lineTo(x, y + size * 0.2);
-    context.moveTo(x, y + size * 0.8);
-    context.lineTo(x, y + size * 0.85);
+    const { right, top } = picture.box;
+    for (const [from, to] of sign) {
+      context.moveTo(right + from[0] * size, top + from[1] * size);
+      context.lineTo(right + to[0] * size, top + to[1] * size);
+    }
   }
   context.strokeStyle = palette.paper;
-  context.lineWidth = size * 0.45;
+  context.lineWidth = size * 0.22;
   context.stroke();
 }
 

@@ -181,7 +181,7 @@ function shiftOf(press: Press, event: PointerStep): [dx: number, dy: number] {
 
 function moving(state: Extract<SelectState, { phase: "moving" }>, event: PointerStep, sheet: Sheet): Step<SelectState> {
   const [dx, dy] = shiftOf(state.press, event);
-  const lift = liftHeld(state.held, sheet.document, sheet.scene, dx, dy);
+  const lift = liftHeld(state.held, sheet.scene, dx, dy);
   const insertion = insertionAfter(state.held, dx, dy, sheet);
   const overlay = { ...NO_OVERLAY, lift, attract: insertion?.cut.at ?? null };
   return { state, overlay, acts: [], cursor: "move" };
@@ -263,7 +263,7 @@ function dropped(
     const edits = [stand, ...insertEdits(insertion, sheet.document, sheet.scene, [])];
     return calm([{ act: "dispatch", transaction: { label: `Put ${part.id.toUpperCase()} into a wire`, edits } }]);
   }
-  const transaction = moveHeld(state.held, sheet.document, dx, dy);
+  const transaction = moveHeld(state.held, sheet.document, sheet.scene, dx, dy);
   return calm(transaction === null ? [] : [{ act: "dispatch", transaction }]);
 }
 

@@ -79,7 +79,7 @@ export function* framesOf(act: Act, rest: Frame, document: Document, count: numb
         yield { ...rest, marks: someMarks(document, rest.revision, i) };
         break;
       default: {
-        const lift = liftHeld(held, document, scene, swing(i, count), Math.floor(swing(i, count) / 2));
+        const lift = liftHeld(held, scene, swing(i, count), Math.floor(swing(i, count) / 2));
         yield { ...rest, selection: held.parts, overlay: { ...NO_OVERLAY, lift } };
       }
     }

@@ -82,7 +82,7 @@ describe("the painter", () => {
     const held = holdParts(document, new Set(["e3"]));
     const dragged = (dx: number) => ({
       ...frame,
-      overlay: { ...NO_OVERLAY, lift: liftHeld(held, document, painter.scene, dx, 0) },
+      overlay: { ...NO_OVERLAY, lift: liftHeld(held, painter.scene, dx, 0) },
     });
     painter.paint(screen.context, dragged(1));
     forget();

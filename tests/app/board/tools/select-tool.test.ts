@@ -69,6 +69,21 @@ describe("a drag of a part", () => {
     expect(after.wires[0]!.via).toEqual([[13, 8]]);
   });
 
+  it("takes along the corner on the run that leaves it, so that the run stays straight", () => {
+    const document = sheet(two.parts, [
+      wire("w1", "e1.-", "e2.+", {
+        via: [
+          [9, 0],
+          [9, 6],
+        ],
+      }),
+    ]);
+    expect(run(selectTool, sheetOf(document), drag).document.wires[0]!.via).toEqual([
+      [9, 3],
+      [9, 6],
+    ]);
+  });
+
   it("comes to nothing when it ends where it began, or is cancelled", () => {
     const back = [...drag.slice(0, 3), point("move", 2, 0), point("up", 2, 0)];
     expect(run(selectTool, sheetOf(two), back).transactions).toEqual([]);
