@@ -37,12 +37,18 @@ export const arrangeCommands: readonly Command[] = [
     plan: flip,
   },
   ...nudges(),
-  align("align-left", "Line up left edges", (box, all) => [all.left - box.left, 0]),
-  align("align-centre", "Line up centres, one above the other", (box, all) => [centreOf(all)[0] - centreOf(box)[0], 0]),
-  align("align-right", "Line up right edges", (box, all) => [all.right - box.right, 0]),
-  align("align-top", "Line up top edges", (box, all) => [0, all.top - box.top]),
-  align("align-middle", "Line up centres, side by side", (box, all) => [0, centreOf(all)[1] - centreOf(box)[1]]),
-  align("align-bottom", "Line up bottom edges", (box, all) => [0, all.bottom - box.bottom]),
+  align("align-left", "Line up left edges", "Left edges", (box, all) => [all.left - box.left, 0]),
+  align("align-centre", "Line up centres, one above the other", "Centres, stacked", (box, all) => [
+    centreOf(all)[0] - centreOf(box)[0],
+    0,
+  ]),
+  align("align-right", "Line up right edges", "Right edges", (box, all) => [all.right - box.right, 0]),
+  align("align-top", "Line up top edges", "Top edges", (box, all) => [0, all.top - box.top]),
+  align("align-middle", "Line up centres, side by side", "Centres, in a row", (box, all) => [
+    0,
+    centreOf(all)[1] - centreOf(box)[1],
+  ]),
+  align("align-bottom", "Line up bottom edges", "Bottom edges", (box, all) => [0, all.bottom - box.bottom]),
   {
     id: "space-across",
     title: "Space evenly across",
@@ -119,7 +125,7 @@ function nudges(): Command[] {
   return ways.flatMap(([name, key, dx, dy]) => [nudge(name, key, dx, dy, false), nudge(name, key, dx, dy, true)]);
 }
 
-function align(id: string, title: string, shift: (box: Box, all: Box) => GridPoint): Command {
+function align(id: string, title: string, short: string, shift: (box: Box, all: Box) => GridPoint): Command {
   const plan = (state: EditorState): Plan => {
     const parts = selectedParts(state);
     if (parts.length < 2) return { reason: "Select two parts or more" };
@@ -130,7 +136,7 @@ function align(id: string, title: string, shift: (box: Box, all: Box) => GridPoi
       return { at: [Math.round(x + dx), Math.round(y + dy)] };
     });
   };
-  return { id, title, group: "Arrange", words: "align", plan };
+  return { id, title, short, group: "Arrange", words: "align", plan };
 }
 
 /** The outermost stay; the centres of the rest spread between them. */
