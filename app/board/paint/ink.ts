@@ -41,7 +41,7 @@ const FAMILY = '"Inter", sans-serif';
 const DEGREE = Math.PI / 180;
 
 /** Line width in grid steps that comes out no thinner than can be seen. */
-export function widthOf(ink: Ink, weight: Weight): number {
+function widthOf(ink: Ink, weight: Weight): number {
   return Math.max(WIDTH[weight], LEAST_PX[weight] / ink.stepPx);
 }
 
@@ -185,7 +185,7 @@ function isDashed(stroke: Stroke): boolean {
 }
 
 /** Adds a stroke to the path. Text has no line to add. */
-export function trace(context: CanvasRenderingContext2D, stroke: Stroke): void {
+function trace(context: CanvasRenderingContext2D, stroke: Stroke): void {
   switch (stroke.shape) {
     case "line":
       stroke.points.forEach(([x, y], i) => (i === 0 ? context.moveTo(x, y) : context.lineTo(x, y)));

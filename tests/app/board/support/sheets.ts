@@ -7,7 +7,7 @@ import type { PointerStep } from "../../../../app/board/tools/board-event.ts";
 import type { Sheet } from "../../../../app/board/tools/tool.ts";
 import { PALETTE_KEYS, type Palette } from "../../../../app/board/palette.ts";
 
-export const palette = Object.fromEntries(PALETTE_KEYS.map((key) => [key, `the ${key}`])) as unknown as Palette;
+const palette = Object.fromEntries(PALETTE_KEYS.map((key) => [key, `the ${key}`])) as unknown as Palette;
 
 export function sheet(parts: readonly Part[], wires: readonly Wire[] = []): Document {
   return { format: "groundstrap", version: 1, parts, wires };
