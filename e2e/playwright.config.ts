@@ -12,11 +12,12 @@ export default defineConfig({
   workers: 2,
   forbidOnly: Boolean(process.env["CI"]),
   reporter: [["list"]],
-  timeout: 30_000,
+  timeout: 60_000,
   expect: { timeout: 7_000, toHaveScreenshot: { maxDiffPixelRatio: 0.001 } },
   use: {
     baseURL: address,
     serviceWorkers: "block",
+    actionTimeout: 7_000,
     trace: "retain-on-failure",
     launchOptions: {
       ...(executablePath && { executablePath }),

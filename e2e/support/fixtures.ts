@@ -7,7 +7,15 @@ export { expect };
  * The project's `test`: while it runs, no request may leave the machine, nothing may break the page's content policy and
  * no error may be logged or go unhandled.
  */
-export const test = base.extend<{ stayingHome: void }>({
+export const test = base.extend<{ savingAsDownload: void; stayingHome: void }>({
+  // The browser's own dialog for saving can't be answered from here; without it files come as downloads.
+  savingAsDownload: [
+    async ({ context }, use) => {
+      await context.addInitScript(() => Reflect.deleteProperty(window, "showSaveFilePicker"));
+      await use();
+    },
+    { auto: true },
+  ],
   stayingHome: [
     async ({ context }, use) => {
       const trouble: string[] = [];
