@@ -1,7 +1,7 @@
 import type { Document } from "../document/index.ts";
 import { kindOf, settingsOf } from "../parts/index.ts";
 import { FORBIDDEN_NAMES } from "./parse-json.ts";
-import { quote, refuse } from "./refusal.ts";
+import { quote, refuse, step } from "./refusal.ts";
 
 /** Refuses ids that repeat or are forbidden, wire ends that name no terminal, and situations that set what is not there. */
 export function checkReferences(document: Document): void {
@@ -57,7 +57,7 @@ function checkSituations({ parts, situations = [] }: Document): void {
       throw refuse(`situations[${at}].id`, quote(id), "an id that no other situation has");
     taken.add(id);
     for (const [control, position] of Object.entries(set)) {
-      const key = `situations[${at}].set.${control}`;
+      const key = `situations[${at}].set.${step(control)}`;
       const positions = controls.get(control);
       if (id === "rest")
         throw refuse(key, quote(position), 'nothing: "rest" is everything at rest and sets no control');

@@ -1,5 +1,5 @@
 import type * as z from "zod/mini";
-import { quote, refuse, type Refusal } from "./refusal.ts";
+import { quote, refuse, step as stepInWords, type Refusal } from "./refusal.ts";
 
 type Issue = z.core.$ZodIssue;
 
@@ -20,7 +20,8 @@ function deepest(issue: Issue): Issue {
 function keyInWords(path: readonly PropertyKey[], isRoot: boolean): string {
   return path.reduce<string>((key, step, at) => {
     if (typeof step === "number") return `${key}[${step}]`;
-    return isRoot && at === 0 ? String(step) : `${key}.${String(step)}`;
+    const name = stepInWords(String(step));
+    return isRoot && at === 0 ? name : `${key}.${name}`;
   }, "");
 }
 

@@ -1,4 +1,4 @@
-import { quote, refuse } from "./refusal.ts";
+import { quote, refuse, step } from "./refusal.ts";
 
 const MOST_BYTES = 5_000_000;
 const MOST_STRING = 10_000;
@@ -56,7 +56,7 @@ function clean(root: unknown): unknown {
     } else if (typeof value === "object" && value !== null) {
       for (const [name, item] of Object.entries(value)) {
         if (FORBIDDEN_NAMES.has(name)) delete (value as Record<string, unknown>)[name];
-        else open.push({ value: item, key: key === "" ? name : `${key}.${name}`, depth: depth + 1 });
+        else open.push({ value: item, key: key === "" ? step(name) : `${key}.${step(name)}`, depth: depth + 1 });
       }
     }
   }

@@ -16,10 +16,21 @@ export function quote(value: unknown): string {
   if (typeof value === "number") return String(value);
   if (Array.isArray(value)) return `a list of ${value.length}`;
   if (typeof value === "object" && value !== null) return "an object";
-  return clip(JSON.stringify(value), MOST_QUOTED);
+  const text = oneLine(JSON.stringify(value));
+  return text.length <= MOST_QUOTED ? text : `${text.slice(0, MOST_QUOTED - 2)}…"`;
+}
+
+/** A key as a file has it, as one step of the path a refusal names. */
+export function step(key: string): string {
+  return clip(key, MOST_QUOTED);
 }
 
 function clip(text: string, most: number): string {
-  const line = text.replaceAll(/\s+/g, " ");
+  const line = oneLine(text);
   return line.length <= most ? line : `${line.slice(0, most - 1)}…`;
+}
+
+/** Without what a terminal would obey. */
+function oneLine(text: string): string {
+  return text.replaceAll(/[\s\p{Cc}\p{Cf}]+/gu, " ");
 }
