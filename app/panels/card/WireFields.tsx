@@ -1,4 +1,5 @@
 import { systemOf, type Wire } from "../../../core/document/index.ts";
+import { soldWireSizes } from "../../../core/reference/index.ts";
 import { formatLength, parseLengthM, parseWireSize, typedErrorText, wireSizeText } from "../../../core/units/index.ts";
 import { useDrawing, useEditor } from "../../app-context.tsx";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
@@ -6,38 +7,8 @@ import { ColourField } from "../../fields/ColourField.tsx";
 import { FlagField } from "../../fields/FlagField.tsx";
 import { QuantityField } from "../../fields/QuantityField.tsx";
 import { TextField } from "../../fields/TextField.tsx";
+import { WireEnds } from "./WireEnds.tsx";
 import { useWireEditing, type WireEditing } from "./use-wire-editing.ts";
-
-const SIZES = {
-  awg: [
-    "20 AWG",
-    "18 AWG",
-    "16 AWG",
-    "14 AWG",
-    "12 AWG",
-    "10 AWG",
-    "8 AWG",
-    "6 AWG",
-    "4 AWG",
-    "2 AWG",
-    "1/0 AWG",
-    "2/0 AWG",
-  ],
-  mm2: [
-    "0.5 mm²",
-    "0.75 mm²",
-    "1 mm²",
-    "1.5 mm²",
-    "2.5 mm²",
-    "4 mm²",
-    "6 mm²",
-    "10 mm²",
-    "16 mm²",
-    "25 mm²",
-    "35 mm²",
-    "50 mm²",
-  ],
-} as const;
 
 const MAINS = [
   { value: "", label: "no, an ordinary wire" },
@@ -61,6 +32,7 @@ export function WireFields({ wires }: { readonly wires: readonly Wire[] }) {
         />
       )}
       <SurroundingFields {...editing} />
+      {wires.length === 1 && <WireEnds wire={wires[0]!} />}
       <ChoiceField
         label="Unfused main by design"
         value={editing.shared("main") ?? ""}
@@ -107,7 +79,7 @@ function CableFields({ shared, unsaid, set }: WireEditing) {
         label="Size"
         value={shared("size")?.replace("mm2", "mm²") ?? ""}
         placeholder={unsaid("size")}
-        options={SIZES[sizes]}
+        options={soldWireSizes(sizes).map((size) => size.replace("mm2", "mm²"))}
         onCommit={commitSize}
       />
       <TextField
