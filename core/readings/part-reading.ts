@@ -87,7 +87,7 @@ function readLoad(
   const watts = volts === null ? 0 : Math.abs(volts * amps);
   const basic = { amps, volts, watts };
   if (load.role === "resistance") return element.part.elements.some(({ spec }) => spec.type === "coil") ? {} : basic;
-  const sourceV = Math.max(feedV[element.a]!, feedV[element.b]!);
+  const sourceV = sourceVolts(element, volts, feedV);
   const lossV = volts === null || sourceV === 0 ? null : sourceV - Math.abs(volts);
   return {
     ...basic,
@@ -95,6 +95,11 @@ function readLoad(
     lossV,
     lossPercent: lossV === null ? null : (lossV / sourceV) * 100,
   };
+}
+
+/** Open-circuit volts of the highest source that feeds a load: by the end of it that stands higher, because a ground may serve several. */
+export function sourceVolts({ a, b }: NetElement, volts: number | null, feedV: Float64Array): number {
+  return (volts ?? 0) < 0 ? feedV[b]! : feedV[a]!;
 }
 
 /** Whether a load works, as its kind tells it: while it draws, from a share of its rated volts, over a share of its stated amps. */

@@ -23,16 +23,13 @@ export const alternatorOver = defineRule({
       .map((situation) => ({ situation, addedA: addedIn(study, situation) }))
       .toSorted((one, other) => other.addedA - one.addedA);
     const limitA = LIMIT * alternatorA;
-    if (!worst || !isOver(baseLoadA + worst.addedA, limitA)) return [];
+    const sources = elementsOf(study.netlist, "source").toSorted(
+      (one, other) => Number(other.spec.zero) - Number(one.spec.zero),
+    );
+    if (!worst || sources.length === 0 || !isOver(baseLoadA + worst.addedA, limitA)) return [];
     return [
       {
-        at: [
-          ...new Set(
-            elementsOf(study.netlist, "source")
-              .filter(({ spec }) => spec.zero)
-              .map(partId),
-          ),
-        ],
+        at: [...new Set(sources.map(partId))],
         measure: {
           addedA: worst.addedA,
           baseLoadA,

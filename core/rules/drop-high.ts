@@ -1,4 +1,4 @@
-import { ampsThrough, voltsBetween, type SituationReading } from "../readings/index.ts";
+import { ampsThrough, sourceVolts, voltsBetween, type SituationReading } from "../readings/index.ts";
 import { lessDrop } from "./remedies/less-drop.ts";
 import { defineRule, type Finding, type Study } from "./rule.ts";
 import { partId, usesOf, type ElementOf } from "./study/elements.ts";
@@ -53,8 +53,9 @@ function lossOf(
   use: ElementOf<"load">,
   { combination, solution, feedV }: SituationReading,
 ): Loss | null {
-  const volts = Math.abs(voltsBetween(solution, use.a, use.b) ?? 0);
-  const sourceV = Math.max(feedV[use.a]!, feedV[use.b]!);
+  const across = voltsBetween(solution, use.a, use.b);
+  const volts = Math.abs(across ?? 0);
+  const sourceV = sourceVolts(use, across, feedV);
   if (sourceV === 0 || ampsThrough(solution, use) === 0) return null;
   if (!works(use, solution) && !isEnergised(use, tiesIn(netlist, combination, solution))) return null;
   return { volts, sourceV, percent: ((sourceV - volts) / sourceV) * 100 };

@@ -50,5 +50,5 @@ function overguarded(study: Study, wire: NetWire): Finding[] {
 function fuseAtStep(study: Study, wire: NetWire, source: string, ratingA: number): readonly Remedy[] {
   const step = routeTo(study.netlist, source, wire, true)?.at(-1);
   const leadSize = sizeFor(study.netlist, wire, ratingA);
-  return step && leadSize !== null ? fuseAtSource(study, step, [], leadSize) : [];
+  return step && leadSize !== null ? fuseAtSource(study, step, [], { leadSize }) : [];
 }

@@ -43,19 +43,21 @@ function unfused(study: Study, wire: NetWire): Finding[] {
       ...(main === undefined ? {} : { level: "advice" }),
       at: [wire.wire.id, ...new Set(open.map(({ source }) => source))],
       measure: { unguardedM: first.unguardedM, faultA },
-      remedies: main === undefined ? fuseFor(study, wire, first.source) : isolatorIn(study, wire),
+      remedies: main === undefined ? fuseFor(study, wire, first) : isolatorIn(study, wire),
     },
   ];
 }
 
-/** The fuse goes into the first wire from the source, so that everything behind it is protected too. */
-function fuseFor(study: Study, wire: NetWire, source: string): readonly Remedy[] {
+/** The fuse goes into the first wire from the source, so that everything behind it is protected too; in a link, like the other end's. */
+function fuseFor(study: Study, wire: NetWire, { source, unfusedEnd }: Way): readonly Remedy[] {
   const first = routeTo(study.netlist, source, wire, false)?.[0];
   if (!first) return [];
-  const behind = study.netlist.wires.filter(({ index }) =>
-    study.standing.wires[index]!.ways.some((way) => way.source === source && way.guard === null),
-  );
-  return fuseAtSource(study, first, first.wire.wire.main === undefined ? behind : []);
+  const { wires } = study.standing;
+  const isBehind = (way: Way) => way.source === source && way.guard === null;
+  const behind = study.netlist.wires.filter(({ index }) => wires[index]!.ways.some(isBehind));
+  const otherA = Math.max(...wires[wire.index]!.ways.map(({ guard }) => guard?.ratingA ?? 0));
+  const wanted = unfusedEnd && otherA > 0 ? { likeA: otherA } : {};
+  return fuseAtSource(study, first, first.wire.wire.main === undefined ? behind : [], wanted);
 }
 
 /** A hand-operated contact in the metal of this main: it can be made dead. */

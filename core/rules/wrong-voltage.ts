@@ -54,10 +54,17 @@ function wrongVolts(study: Study, use: ElementOf<"load">): Finding[] {
   return [{ at: [partId(use)], measure, remedies: [rightPart] }];
 }
 
+/** Too many volts; or a coil for more volts than its source ever has, whatever is lost on the way (that is coil-weak's affair). */
 function wrongCoilVolts(study: Study, coil: ElementOf<"coil">): Finding[] {
-  const highest = extreme(energisedIn(study, coil), 1);
-  if (!highest || !isOver(highest.volts, coil.spec.maxV)) return [];
-  return [harmed([partId(coil), addressOf(coil, coil.spec.b), addressOf(coil, coil.spec.a)], highest, coil.spec.maxV)];
+  const { maxV, pullInV } = coil.spec;
+  const at = [partId(coil), addressOf(coil, coil.spec.b), addressOf(coil, coil.spec.a)];
+  const got = energisedIn(study, coil);
+  const highest = extreme(got, 1);
+  if (highest && isOver(highest.volts, maxV)) return [harmed(at, highest, maxV)];
+  const short = got.find(({ situation: { feedV } }) => isUnder(Math.max(feedV[coil.a]!, feedV[coil.b]!), pullInV));
+  if (!short) return [];
+  const measure = { volts: short.volts, minV: pullInV, situation: short.situation.id };
+  return [{ at, measure, remedies: [rightPart] }];
 }
 
 interface Got {

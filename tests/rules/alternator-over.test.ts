@@ -7,7 +7,7 @@ import { failing } from "./failing-circuits.ts";
 const adding = (amps: number, system: SystemSettings, engine = "running") =>
   circuit(`bat:battery > f1:fuse 20A > s1:switch > r1:load amps=${amps} model=constant-current > ground`, {
     system,
-    situations: { rest2: {}, driving: { s1: "on", engine } },
+    situations: { driving: { s1: "on", engine } },
   });
 
 test("base and added load over 80 % of the alternator", () => {

@@ -42,6 +42,14 @@ test("a coil over what it stands", () => {
   ]);
 });
 
+test("a coil for more volts than the source has is the wrong one; one that only loses them on the way is not", () => {
+  const coil = circuit("bat:battery > f1:fuse 5A > s1:switch > k1:relay.86/85 pullInV=16 > ground", s1On);
+  expect(snagsOf(coil, "wrong-voltage")).toMatchObject([
+    { level: "fix", at: ["k1", "k1.86", "k1.85"], measure: { minV: 16 } },
+  ]);
+  expect(placesOf(failing["coil-weak"]![0]!, "wrong-voltage")).toEqual([]);
+});
+
 test("a converter feeding 12 V gear on a 24 V truck is passed", () => {
   const radio = circuit(
     [

@@ -18,21 +18,29 @@ const FUSE_WITHIN_M = 0.15;
 const LEAST_LOAD_A = 0.01;
 const USUAL_A = 30;
 
+interface Wanted {
+  /** Size of the short piece ahead of the fuse. */
+  readonly leadSize?: string;
+  /** Rating of another fuse it must match, amps. */
+  readonly likeA?: number;
+}
+
 /**
  * A fuse put into a wire at the end that faces its source, to protect that wire and `behind`. Rated for the load; where the wires
- * are too thin for that, they grow. `leadSize` is for the short piece ahead of it. Empty where no fuse or wire sold is large enough.
+ * are too thin for that, they grow. Empty where no fuse or wire sold is large enough.
  */
 export function fuseAtSource(
   study: Study,
   { wire, near }: Leg,
   behind: readonly NetWire[],
-  leadSize?: string,
+  { leadSize, likeA }: Wanted = {},
 ): readonly Remedy[] {
   const { netlist } = study;
   const wires = [...new Set([wire, ...behind])];
   const loadA = mostAmps(study, wire.wire.id);
   const capacityA = Math.min(...wires.map((each) => each.capacityA ?? Number.POSITIVE_INFINITY));
-  const fuse = chosenFuse(loadA, capacityA, netlist.system.fuseLoadPercent);
+  const fuse =
+    likeA === undefined ? chosenFuse(loadA, capacityA, netlist.system.fuseLoadPercent) : fuseOfAtLeast(likeA);
   if (!fuse) return [];
   const thin = wires.filter((each) => each.capacityA !== null && isUnder(each.capacityA, fuse.ratingA));
   const sizes = thin.map((each) => sizeFor(netlist, each, fuse.ratingA));
@@ -54,7 +62,7 @@ export function fuseAtSource(
   return [
     {
       id: "fit-fuse",
-      text: `Fit a ${formatQuantity(fuse.ratingA, "A")} fuse in ${nameOf(study, wire.wire.id)} next to ${place}`,
+      text: `Fit a fuse of ${formatQuantity(fuse.ratingA, "A")} in ${nameOf(study, wire.wire.id)} next to ${place}`,
       edits: [...thicker, ...inserted],
     },
   ];
