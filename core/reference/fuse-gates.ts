@@ -69,6 +69,16 @@ export function holdsForS(body: string | null, ratingA: number, amps: number): n
   return gates.find(({ percent }) => amps * 100 <= percent * ratingA * (1 + 1e-9))?.holdsS ?? 0;
 }
 
+/**
+ * Most heat a fuse may let through in a short of `faultA`, A²·s: current squared times longest time at the highest published gate
+ * up to the fault. A stronger short opens a fuse so much sooner that it never lets more through.
+ * No answer: `null` as for `longestOpeningS`.
+ */
+export function letThroughA2s(body: string | null, ratingA: number, faultA: number): number | null {
+  const gate = gatesOf(body, ratingA).findLast(({ percent }) => faultA * 100 >= percent * ratingA * (1 - 1e-9));
+  return gate ? ((gate.percent * ratingA) / 100) ** 2 * gate.withinS : null;
+}
+
 /** Whether any operating times are published for this body and rating. */
 export function hasOpeningTimes(body: string | null, ratingA: number): boolean {
   return gatesOf(body, ratingA).length > 0;

@@ -6,7 +6,7 @@ export { parseWireColour, wireColourName, wireColours, type WireColour } from ".
 export { filamentA } from "./filament.ts";
 export { fuseColour } from "./fuse-colours.ts";
 export { fuseDistanceM } from "./fuse-distance.ts";
-export { hasOpeningTimes, holdsForS, longestOpeningS } from "./fuse-gates.ts";
+export { hasOpeningTimes, holdsForS, letThroughA2s, longestOpeningS } from "./fuse-gates.ts";
 export { largestRatingA, nextRatingA, standardRatingsA } from "./fuse-ratings.ts";
 export { fuseMilliohm } from "./fuse-resistance.ts";
 export { leadAcidChargePercent } from "./lead-acid.ts";
