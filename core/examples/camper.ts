@@ -39,7 +39,7 @@ export const camper: Example = {
       {
         id: "v1",
         kind: "factory-feed",
-        label: "D+ signal",
+        label: "D+ wire",
         at: [3, 14],
         props: { fuseA: 5, spareA: 0.5, monitored: "no", pulsed: "no" },
       },
@@ -111,10 +111,6 @@ export const camper: Example = {
         label: "H4",
         via: [
           [44, 6],
-          [44, 10],
-        ],
-        via: [
-          [44, 6],
           [44, 11],
         ],
       },
@@ -127,10 +123,6 @@ export const camper: Example = {
         metres: 1,
         colour: "RDYE",
         label: "H6",
-        via: [
-          [43, 8],
-          [43, 16],
-        ],
         via: [
           [43, 8],
           [43, 18],
@@ -147,11 +139,6 @@ export const camper: Example = {
         label: "G1",
         via: [
           [59, 4],
-          [59, 20],
-          [42, 20],
-        ],
-        via: [
-          [59, 4],
           [59, 22],
           [42, 22],
         ],
@@ -164,11 +151,6 @@ export const camper: Example = {
         metres: 2,
         colour: "BK",
         label: "G2",
-        via: [
-          [58, 10],
-          [58, 19],
-          [40, 19],
-        ],
         via: [
           [58, 11],
           [58, 21],
@@ -183,11 +165,6 @@ export const camper: Example = {
         metres: 4,
         colour: "BK",
         label: "G3",
-        via: [
-          [57, 16],
-          [57, 18],
-          [38, 18],
-        ],
         via: [
           [57, 18],
           [57, 20],
@@ -214,7 +191,7 @@ export const camperPutRight = putRight(
       part: {
         id: "f2",
         kind: "fuse",
-        label: "Link fuse 2",
+        label: "House end",
         at: [20, 8],
         turn: 90,
         props: { ratingA: 80, body: "bolt", holderA: 100 },
