@@ -22,8 +22,7 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   const document = await openCircuit(order.path, io);
   if (!document) return UNUSABLE;
   const { study, report } = analyse(document);
-  const dot = order.out.lastIndexOf(".");
-  const [name, extension] = dot > 0 ? [order.out.slice(0, dot), order.out.slice(dot)] : [order.out, ""];
+  const [name, extension] = nameAndExtension(order.out);
   const files = paperFiles(order.paper, { document, netlist: study.netlist, report }, order.options, extension);
   try {
     for (const { suffix, text } of files) await io.write(`${name}${suffix}${extension}`, text);
@@ -32,6 +31,19 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
     return UNUSABLE;
   }
   return report.snags.some(({ level }) => level === "stop") ? 1 : 0;
+}
+
+/** "out/card.svg" as "out/card" and ".svg"; dots of folders and of a hidden file's name are no extension. */
+function nameAndExtension(out: string): [string, string] {
+  const start = Math.max(out.lastIndexOf("/"), out.lastIndexOf("\\")) + 1;
+  const dot = out.lastIndexOf(".");
+  return dot > start ? [out.slice(0, dot), out.slice(dot)] : [out, ""];
+}
+
+/** By kind, or by title as a person writes it: "vehicle-card" for "Vehicle card". */
+function paperNamed(asked: string): Paper | null {
+  const plain = (title: string) => title.toLowerCase().replaceAll(/[\s_-]+/g, "-");
+  return paperOf(asked) ?? papers.find(({ title }) => plain(title) === plain(asked)) ?? null;
 }
 
 /** What was asked for, or a line that says what is wrong with the asking. */
@@ -49,7 +61,7 @@ function orderFrom(argv: readonly string[]): Order | string {
   const out = words.get("--out");
   if (path === undefined || paths.length !== 1 || !out)
     return `wanted FILE --kind KIND --out OUT; KIND is one of ${kinds}`;
-  const paper = paperOf(words.get("--kind") ?? "");
+  const paper = paperNamed(words.get("--kind") ?? "");
   if (!paper) return `--kind: got "${(words.get("--kind") ?? "").slice(0, 60)}", wanted one of ${kinds}`;
   const size = SIZES.find((one) => one.toLowerCase() === (words.get("--size") ?? "A5").toLowerCase());
   if (!size) return `--size: got "${words.get("--size")!.slice(0, 60)}", wanted one of ${SIZES.join(", ")}`;
