@@ -1,6 +1,6 @@
 import { useEffect } from "react";
 import { useApp } from "./app-context.tsx";
-import { reasonOf } from "./commands/command.ts";
+import { whyNot } from "./commands/command.ts";
 import { commandsFor } from "./commands/index.ts";
 import { commandFor } from "./commands/keys.ts";
 
@@ -23,7 +23,7 @@ export function useKeys(): void {
       const command = commandFor(commandsFor(editor.state), event);
       if (command === undefined || CLIPBOARD.has(command.id)) return;
       // A greyed command leaves the key to the page: arrows scroll, Escape closes what the browser opened.
-      if (reasonOf(command.plan(editor.state)) !== null && isPlain) return;
+      if (whyNot(command, editor.state) !== null && isPlain) return;
       event.preventDefault();
       runner.run(command.id);
     };

@@ -63,7 +63,14 @@ export const arrangeCommands: readonly Command[] = [
     words: "distribute",
     plan: (state) => spaceEvenly(state, "y"),
   },
-  { id: "tidy", title: "Tidy up the whole drawing", group: "Arrange", words: "layout arrange automatic", plan: tidy },
+  {
+    id: "tidy",
+    title: "Tidy up the whole drawing",
+    group: "Arrange",
+    words: "layout arrange automatic",
+    plan: tidy,
+    reason: (state) => (documentOf(state).parts.length === 0 ? "The drawing is empty" : null),
+  },
 ];
 
 function selectedParts(state: EditorState): readonly Part[] {
@@ -157,6 +164,5 @@ function spaceEvenly(state: EditorState, axis: Axis): Plan {
 
 function tidy(state: EditorState): Plan {
   const document = documentOf(state);
-  if (document.parts.length === 0) return { reason: "The drawing is empty" };
   return { transaction: { label: "Tidy up", edits: tidyUp(document) }, effects: [{ do: "reveal", places: [] }] };
 }

@@ -1,7 +1,14 @@
-import type { Document, Edit, GridPoint, Part, Wire } from "../../core/document/index.ts";
+import {
+  splitAddress,
+  type Document,
+  type Edit,
+  type GridPoint,
+  type Part,
+  type Wire,
+} from "../../core/document/index.ts";
 import { readCircuitFile, writeCircuitFile } from "../../core/file/index.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
-import { nextId } from "../store/ids.ts";
+import { idSource } from "../store/ids.ts";
 import { viewOf } from "../store/part-view.ts";
 import type { Plan } from "./command.ts";
 
@@ -17,7 +24,8 @@ export interface Pieces {
 /** The selected parts, and the wires between them whether selected or not. */
 export function piecesOf(document: Document, ids: ReadonlySet<string>): Pieces {
   const parts = document.parts.filter((part) => ids.has(part.id));
-  const inside = (address: string) => parts.some((part) => address.startsWith(`${part.id}.`));
+  const taken = new Set(parts.map((part) => part.id));
+  const inside = (address: string) => taken.has(splitAddress(address)[0]);
   return { parts, wires: document.wires.filter((wire) => inside(wire.from) && inside(wire.to)) };
 }
 
@@ -38,13 +46,8 @@ export function pasteOf(
   pieces: Pieces,
   shift: GridPoint,
 ): { readonly edits: readonly Edit[]; readonly ids: readonly string[] } {
-  const taken: string[] = [];
+  const fresh = idSource(document);
   const renamed = new Map<string, string>();
-  const fresh = (letter: string) => {
-    const id = nextId(document, letter, taken);
-    taken.push(id);
-    return id;
-  };
   const move = (at: GridPoint): GridPoint => [at[0] + shift[0], at[1] + shift[1]];
   const parts = pieces.parts.map((part): Edit => {
     const id = fresh(viewOf(part).kind.letter);
@@ -52,8 +55,8 @@ export function pasteOf(
     return { op: "add-part", part: { ...part, id, ...(part.at && { at: move(part.at) }) } };
   });
   const address = (old: string) => {
-    const dot = old.indexOf(".");
-    return renamed.get(old.slice(0, dot))! + old.slice(dot);
+    const [part, terminal] = splitAddress(old);
+    return `${renamed.get(part)!}.${terminal}`;
   };
   const wires = pieces.wires.map((wire): Edit => ({
     op: "add-wire",

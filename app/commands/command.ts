@@ -47,14 +47,23 @@ export interface Command {
   readonly words?: string;
   /** Pure: looks at the state, changes nothing. */
   readonly plan: (state: EditorState) => Plan;
+  /** Why it can't be done now, `null` if it can: for commands whose plan costs too much to work out for a greyed name. */
+  readonly reason?: (state: EditorState) => string | null;
 }
 
-/** Why a plan is not possible, or `null` when it is. */
-export function reasonOf(plan: Plan): string | null {
+/** Why a command can't be done now; `null` when it can. */
+export function whyNot(command: Command, state: EditorState): string | null {
+  if (command.reason !== undefined) return command.reason(state);
+  const plan = command.plan(state);
   return "reason" in plan ? plan.reason : null;
 }
 
-export const NOTHING_SELECTED: Plan = { reason: "Nothing is selected" };
+const NOTHING_SELECTED = "Nothing is selected";
+
+/** The cheap check of commands that need a selection. */
+export function needsSelection(state: EditorState): string | null {
+  return state.selection.size === 0 ? NOTHING_SELECTED : null;
+}
 
 export function effect(...effects: readonly Effect[]): Plan {
   return { effects };

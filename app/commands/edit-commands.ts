@@ -1,8 +1,8 @@
-import type { Document, Edit } from "../../core/document/index.ts";
+import { splitAddress, type Document, type Edit } from "../../core/document/index.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
 import { placeName } from "../store/part-view.ts";
 import { copyText, pasteOf, piecesOf } from "./clipboard.ts";
-import { counted, effect, NOTHING_SELECTED, type Command, type Plan } from "./command.ts";
+import { counted, effect, needsSelection, type Command, type Plan } from "./command.ts";
 
 export const editCommands: readonly Command[] = [
   {
@@ -19,11 +19,27 @@ export const editCommands: readonly Command[] = [
     keys: ["Mod+Shift+Z", "Mod+Y"],
     plan: (state) => (state.history.future.length > 0 ? effect({ do: "redo" }) : { reason: "Nothing to redo" }),
   },
-  { id: "cut", title: "Cut", group: "Edit", keys: ["Mod+X"], plan: cut },
-  { id: "copy", title: "Copy", group: "Edit", keys: ["Mod+C"], plan: copy },
+  { id: "cut", title: "Cut", group: "Edit", keys: ["Mod+X"], plan: cut, reason: needsSelection },
+  { id: "copy", title: "Copy", group: "Edit", keys: ["Mod+C"], plan: copy, reason: needsSelection },
   { id: "paste", title: "Paste", group: "Edit", keys: ["Mod+V"], plan: () => effect({ do: "paste" }) },
-  { id: "duplicate", title: "Duplicate", group: "Edit", keys: ["Mod+D"], words: "copy again twin", plan: duplicate },
-  { id: "delete", title: "Delete", group: "Edit", keys: ["Delete", "Backspace"], words: "remove", plan: remove },
+  {
+    id: "duplicate",
+    title: "Duplicate",
+    group: "Edit",
+    keys: ["Mod+D"],
+    words: "copy again twin",
+    plan: duplicate,
+    reason: needsPart,
+  },
+  {
+    id: "delete",
+    title: "Delete",
+    group: "Edit",
+    keys: ["Delete", "Backspace"],
+    words: "remove",
+    plan: remove,
+    reason: needsSelection,
+  },
   {
     id: "select-all",
     title: "Select all",
@@ -51,19 +67,20 @@ export const editCommands: readonly Command[] = [
 ];
 
 function copy(state: EditorState): Plan {
-  if (state.selection.size === 0) return NOTHING_SELECTED;
   return effect({ do: "clipboard", text: copyText(documentOf(state), state.selection) });
 }
 
 function cut(state: EditorState): Plan {
-  const copied = copy(state);
-  return "reason" in copied ? copied : { ...copied, ...remove(state) };
+  return { ...copy(state), ...remove(state) };
+}
+
+function needsPart(state: EditorState): string | null {
+  return documentOf(state).parts.some((part) => state.selection.has(part.id)) ? null : "No part is selected";
 }
 
 function duplicate(state: EditorState): Plan {
   const document = documentOf(state);
   const pieces = piecesOf(document, state.selection);
-  if (pieces.parts.length === 0) return { reason: "No part is selected" };
   const pasted = pasteOf(document, pieces, [2, 2]);
   return {
     transaction: { label: `Duplicate ${counted(pieces.parts.length, "part")}`, edits: pasted.edits },
@@ -74,7 +91,6 @@ function duplicate(state: EditorState): Plan {
 function remove(state: EditorState): Plan {
   const document = documentOf(state);
   const edits = removal(document, state.selection);
-  if (edits.length === 0) return NOTHING_SELECTED;
   const [only] = state.selection;
   const what = state.selection.size === 1 ? placeName(document, only!) : `${state.selection.size} things`;
   return { transaction: { label: `Delete ${what}`, edits } };
@@ -83,7 +99,8 @@ function remove(state: EditorState): Plan {
 /** Wires on a part go with it, so only those that stay otherwise are taken out by name. */
 function removal(document: Document, ids: ReadonlySet<string>): Edit[] {
   const gone = document.parts.filter((part) => ids.has(part.id)).map((part) => part.id);
-  const onGone = (address: string) => gone.includes(address.slice(0, address.indexOf(".")));
+  const isGone = new Set(gone);
+  const onGone = (address: string) => isGone.has(splitAddress(address)[0]);
   const wires = document.wires.filter((wire) => ids.has(wire.id) && !onGone(wire.from) && !onGone(wire.to));
   return [
     ...wires.map((wire): Edit => ({ op: "remove-wire", id: wire.id })),

@@ -23,6 +23,8 @@ export const COMMANDS: readonly Command[] = [
   ...lookCommands,
 ];
 
+const byId: ReadonlyMap<string, Command> = new Map(COMMANDS.map((command) => [command.id, command]));
+
 /** Every command there is now: the fixed ones and those of the drawing's own controls and situations. */
 export function commandsFor(state: EditorState): readonly Command[] {
   return [...COMMANDS, ...operateCommandsFor(state)];
@@ -30,5 +32,5 @@ export function commandsFor(state: EditorState): readonly Command[] {
 
 /** The command of that id; `undefined` when the drawing no longer has what it operates. */
 export function findCommand(state: EditorState, id: string): Command | undefined {
-  return commandsFor(state).find((command) => command.id === id);
+  return byId.get(id) ?? operateCommandsFor(state).find((command) => command.id === id);
 }

@@ -1,6 +1,6 @@
 import type { Editor } from "../store/editor.ts";
 import { pastePlan } from "./clipboard.ts";
-import type { Effect, Plan } from "./command.ts";
+import { whyNot, type Effect, type Plan } from "./command.ts";
 import { findCommand } from "./index.ts";
 
 /** What reaches beyond the editor's own state: files, the clipboard, the drawings kept. */
@@ -38,7 +38,9 @@ export function createRunner(editor: Editor, outside: Outside): Runner {
     pasteText,
     run: (id) => {
       const command = findCommand(editor.state, id);
-      if (command !== undefined) carryOut(command.plan(editor.state));
+      if (command === undefined) return;
+      const reason = whyNot(command, editor.state);
+      carryOut(reason === null ? command.plan(editor.state) : { reason });
     },
   };
 }

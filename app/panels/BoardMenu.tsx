@@ -1,7 +1,7 @@
 import { useEffect, useRef } from "react";
 import { splitAddress } from "../../core/document/index.ts";
 import { useApp, useDrawing, useEditor } from "../app-context.tsx";
-import { reasonOf } from "../commands/command.ts";
+import { whyNot } from "../commands/command.ts";
 import { findCommand } from "../commands/index.ts";
 import { keysText } from "../commands/keys.ts";
 import { IS_MAC } from "../is-mac.ts";
@@ -63,7 +63,7 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
 
 function MenuItem({ id, onDone }: { readonly id: string; readonly onDone: () => void }) {
   const command = useEditor((state) => findCommand(state, id));
-  const reason = useEditor((state) => (command === undefined ? "" : reasonOf(command.plan(state))));
+  const reason = useEditor((state) => (command === undefined ? "" : whyNot(command, state)));
   if (command === undefined) return null;
   return (
     <button

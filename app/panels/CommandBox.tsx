@@ -1,6 +1,6 @@
 import { useRef, useState, type KeyboardEvent } from "react";
 import { useApp } from "../app-context.tsx";
-import { reasonOf, type Command } from "../commands/command.ts";
+import { whyNot, type Command } from "../commands/command.ts";
 import { commandsFor } from "../commands/index.ts";
 import { keysText } from "../commands/keys.ts";
 import { IS_MAC } from "../is-mac.ts";
@@ -19,7 +19,7 @@ export function CommandBox() {
 
   const run = (command: Command | undefined) => {
     if (command === undefined) return;
-    const reason = reasonOf(command.plan(editor.state));
+    const reason = whyNot(command, editor.state);
     if (reason !== null) return editor.say(reason);
     editor.show(null);
     runner.run(command.id);
@@ -70,7 +70,7 @@ interface RowProps {
 function CommandRow({ command, onRun, onKeyDown }: RowProps) {
   const { editor } = useApp();
   const words = useWords();
-  const reason = reasonOf(command.plan(editor.state));
+  const reason = whyNot(command, editor.state);
   return (
     <button type="button" aria-disabled={reason !== null} onClick={onRun} onKeyDown={onKeyDown}>
       <span className="command-title">{words(command.title)}</span>
@@ -87,7 +87,7 @@ function CommandRow({ command, onRun, onKeyDown }: RowProps) {
 function findCommands(commands: readonly Command[], sought: string, state: EditorState): readonly Command[] {
   const wanted = sought.toLowerCase().split(/\s+/).filter(Boolean);
   const holds = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
-  const rank = (command: Command) => (holds(command.title) ? 0 : 2) + (reasonOf(command.plan(state)) === null ? 0 : 1);
+  const rank = (command: Command) => (holds(command.title) ? 0 : 2) + (whyNot(command, state) === null ? 0 : 1);
   return commands
     .filter((command) => holds(`${command.title} ${command.group} ${command.words ?? ""}`))
     .toSorted((a, b) => rank(a) - rank(b));

@@ -1,5 +1,5 @@
 import { useApp, useDrawing, useEditor } from "../app-context.tsx";
-import { reasonOf } from "../commands/command.ts";
+import { whyNot } from "../commands/command.ts";
 import { findCommand } from "../commands/index.ts";
 import { keysText } from "../commands/keys.ts";
 import { IS_MAC } from "../is-mac.ts";
@@ -62,7 +62,7 @@ function TopButton({
   readonly label?: string;
 }) {
   const { runner } = useApp();
-  const reason = useEditor((state) => reasonOf(findCommand(state, command)!.plan(state)));
+  const reason = useEditor((state) => whyNot(findCommand(state, command)!, state));
   const step = useEditor((state) =>
     command === "undo"
       ? state.history.past.at(-1)?.label

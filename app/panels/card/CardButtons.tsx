@@ -1,5 +1,5 @@
 import { useApp, useEditor } from "../../app-context.tsx";
-import { reasonOf } from "../../commands/command.ts";
+import { whyNot } from "../../commands/command.ts";
 import { findCommand } from "../../commands/index.ts";
 
 /** Commands as a row of buttons; one that can't be done is greyed and says why. */
@@ -16,7 +16,7 @@ export function CardButtons({ commands }: { readonly commands: readonly string[]
 function CommandButton({ id }: { readonly id: string }) {
   const { runner } = useApp();
   const command = useEditor((state) => findCommand(state, id));
-  const reason = useEditor((state) => (command ? reasonOf(command.plan(state)) : "It is not there any more"));
+  const reason = useEditor((state) => (command ? whyNot(command, state) : "It is not there any more"));
   if (command === undefined) return null;
   return (
     <button type="button" aria-disabled={reason !== null} title={reason ?? undefined} onClick={() => runner.run(id)}>

@@ -7,7 +7,7 @@ import { placeName } from "../../store/part-view.ts";
 import { useConsultation } from "../../use-consultation.ts";
 import { useWords } from "../../use-words.ts";
 
-const keyOf = (fault: Fault) => `${fault.kind} ${fault.at}`;
+const keyOf = (fault: Fault) => `${fault.mode} ${fault.at}`;
 
 /** Pick a fault and see what happens, and which reading would find it. The drawing itself stays sound. */
 export function DrillPanel() {

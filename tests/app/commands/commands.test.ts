@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { commandsFor, findCommand } from "../../../app/commands/index.ts";
 import { createRunner, type Outside } from "../../../app/commands/run-command.ts";
-import { reasonOf } from "../../../app/commands/command.ts";
+import { whyNot } from "../../../app/commands/command.ts";
 import { documentOf } from "../../../app/store/editor-state.ts";
 import { readCircuitFile, writeCircuitFile } from "../../../core/file/index.ts";
 import type { Document } from "../../../core/document/index.ts";
@@ -45,7 +45,7 @@ describe("the list of commands", () => {
 
   test("one that can't be done says why", () => {
     const { editor, runner } = setUp();
-    expect(reasonOf(findCommand(editor.state, "turn")!.plan(editor.state))).toBe("No part is selected");
+    expect(whyNot(findCommand(editor.state, "turn")!, editor.state)).toBe("No part is selected");
     runner.run("turn");
     expect(editor.state.said.text).toBe("No part is selected");
   });
@@ -88,7 +88,7 @@ describe("arranging", () => {
     runner.run("align-left");
     expect(part("f1").at![0]).toBe(part("s1").at![0]);
     editor.select(["b1"]);
-    expect(reasonOf(findCommand(editor.state, "space-across")!.plan(editor.state))).toBe("Select three parts or more");
+    expect(whyNot(findCommand(editor.state, "space-across")!, editor.state)).toBe("Select three parts or more");
   });
 
   test("arrow keys move the selection by a step", () => {

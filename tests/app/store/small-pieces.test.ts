@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { nextId } from "../../../app/store/ids.ts";
+import { idSource, nextId } from "../../../app/store/ids.ts";
 import { keepPreferences, readPreferences, themeOf, USUAL_PREFERENCES } from "../../../app/store/preferences.ts";
 import { partName, placeName } from "../../../app/store/part-view.ts";
 import { sameCircuit } from "../../../app/store/same-circuit.ts";
@@ -10,7 +10,8 @@ describe("ids", () => {
   test("go on from the highest number in use, over parts and wires", () => {
     expect(nextId(lampCircuit, "w")).toBe("w5");
     expect(nextId(lampCircuit, "k")).toBe("k1");
-    expect(nextId(lampCircuit, "k", ["k1", "k7"])).toBe("k8");
+    const fresh = idSource(lampCircuit);
+    expect([fresh("la"), fresh("la"), fresh("w")]).toEqual(["la2", "la3", "w5"]);
   });
 });
 
