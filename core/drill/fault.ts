@@ -2,7 +2,8 @@ import type { Netlist } from "../netlist/index.ts";
 
 /** Something that goes wrong in a finished vehicle. `at` is a wire id, part id or terminal address. */
 export interface Fault {
-  readonly kind:
+  /** How it failed. */
+  readonly mode:
     | "open-wire"
     | "rubbed-through"
     | "blown-fuse"
@@ -23,8 +24,8 @@ export function possibleFaults(netlist: Netlist): Fault[] {
 function wireFaults({ wire }: Netlist["wires"][number]): Fault[] {
   const name = wire.label ?? wire.id;
   return [
-    { kind: "open-wire", at: wire.id, title: `Wire ${name} is broken` },
-    { kind: "rubbed-through", at: wire.id, title: `Wire ${name} is rubbed through to the frame` },
+    { mode: "open-wire", at: wire.id, title: `Wire ${name} is broken` },
+    { mode: "rubbed-through", at: wire.id, title: `Wire ${name} is rubbed through to the frame` },
   ];
 }
 
@@ -36,7 +37,7 @@ function elementFaults({ spec, part }: Netlist["elements"][number]): Fault[] {
       return spec.closed
         ? [
             {
-              kind: "blown-fuse",
+              mode: "blown-fuse",
               at: spec.terminal ? `${id}.${spec.terminal}` : id,
               title: `${name}${spec.terminal ? ` way ${spec.terminal}` : ""} has blown`,
             },
@@ -45,21 +46,21 @@ function elementFaults({ spec, part }: Netlist["elements"][number]): Fault[] {
     case "contact":
       return [
         {
-          kind: "welded-contact",
+          mode: "welded-contact",
           at: `${id}.${spec.b}`,
           title: `${name}: contact ${spec.a} to ${spec.b} has welded shut`,
         },
       ];
     case "coil":
       return [
-        { kind: "swapped-coil-pins", at: id, title: `${name}: the wires on ${spec.a} and ${spec.b} are swapped` },
+        { mode: "swapped-coil-pins", at: id, title: `${name}: the wires on ${spec.a} and ${spec.b} are swapped` },
       ];
     case "source":
-      return spec.zero ? [{ kind: "reversed-battery", at: id, title: `${name} is connected backwards` }] : [];
+      return spec.zero ? [{ mode: "reversed-battery", at: id, title: `${name} is connected backwards` }] : [];
     case "link":
       return spec.bond === undefined
         ? []
-        : [{ kind: "lost-chassis-bond", at: id, title: `${name} has lost its strap to the frame` }];
+        : [{ mode: "lost-chassis-bond", at: id, title: `${name} has lost its strap to the frame` }];
     default:
       return [];
   }

@@ -18,7 +18,7 @@ export interface FaultedNet {
  */
 export function faultedNet(document: Document, fault: Fault): FaultedNet {
   const netlist = buildNetlist(document);
-  switch (fault.kind) {
+  switch (fault.mode) {
     case "open-wire":
       return { netlist: withOpen(netlist, wireAt(netlist, fault).branch), shortBranch: null };
     case "rubbed-through":
@@ -42,11 +42,11 @@ function wireAt(netlist: Netlist, { at }: Fault) {
   return wire;
 }
 
-function elementAt(netlist: Netlist, { at, kind }: Fault, type: NetElement["spec"]["type"]): NetElement {
+function elementAt(netlist: Netlist, { at, mode }: Fault, type: NetElement["spec"]["type"]): NetElement {
   const element = netlist.elements.find(
     ({ spec, part }) => spec.type === type && [part.part.id, `${part.part.id}.${endName(spec)}`].includes(at),
   );
-  if (!element) throw new RangeError(`faultedNet: "${at}" has no place for the fault "${kind}"`);
+  if (!element) throw new RangeError(`faultedNet: "${at}" has no place for the fault "${mode}"`);
   return element;
 }
 

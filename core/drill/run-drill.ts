@@ -50,7 +50,7 @@ export function runDrill(document: Document, fault: Fault, others: readonly Faul
   const sound = readSituations(buildNetlist(document));
   const faulted = faultedNet(document, fault);
   const broken = readSituations(faulted.netlist);
-  const suspects = others.filter((other) => other.kind !== fault.kind || other.at !== fault.at);
+  const suspects = others.filter((other) => other.mode !== fault.mode || other.at !== fault.at);
   return {
     fault,
     situations: broken.map((after, at) => drillSituation(faulted, sound[at]!, after)),

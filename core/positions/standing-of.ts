@@ -1,6 +1,6 @@
 import { wireSurroundings } from "../document/index.ts";
 import type { NetElement, Netlist, NetWire } from "../netlist/index.ts";
-import { longestOpeningS, withstandA2s } from "../reference/index.ts";
+import { letThroughA2s, longestOpeningS, withstandA2s } from "../reference/index.ts";
 import { faultCurrents } from "./faults.ts";
 import { guardsOf, type WireGuard } from "./guards.ts";
 import { liveMap, type LiveMap } from "./live-map.ts";
@@ -46,7 +46,7 @@ function wireStanding(
     ...guard,
     faultA,
     clearsWithinS,
-    heatRatio: heatRatio(netlist, wire, faultA, clearsWithinS),
+    heatRatio: heatRatio(netlist, wire, guard.guard, faultA, devices),
   };
 }
 
@@ -67,14 +67,16 @@ function clearingTime(guard: Guard, faultA: number, devices: ReadonlyMap<string,
   return longestOpeningS(device.gates, guard.ratingA, faultA);
 }
 
-/** Heat of the short until its guard opens, over what the conductor stands. */
+/** Most heat the guard may let through in the short, over what the conductor stands. */
 function heatRatio(
   netlist: Netlist,
   { wire, areaMm2 }: NetWire,
+  guard: Guard | null | undefined,
   faultA: number | null,
-  seconds: number | null,
+  devices: ReadonlyMap<string, NetElement>,
 ): number | null {
-  if (areaMm2 === null || faultA === null || seconds === null) return null;
-  const { insulationC } = wireSurroundings(wire, netlist.system);
-  return (faultA ** 2 * seconds) / withstandA2s(areaMm2, insulationC);
+  const device = guard ? devices.get(guard.at)?.spec : undefined;
+  if (device?.type !== "protection" || guard?.ratingA == null || faultA === null || areaMm2 === null) return null;
+  const heatA2s = letThroughA2s(device.gates, guard.ratingA, faultA);
+  return heatA2s === null ? null : heatA2s / withstandA2s(areaMm2, wireSurroundings(wire, netlist.system).insulationC);
 }

@@ -56,7 +56,7 @@ export interface WireStanding {
   readonly faultA: number | null;
   /** Longest time its guard may take at that current; `null`: it may never, or no published table says. */
   readonly clearsWithinS: number | null;
-  /** Of the same short, the heat let through over what the conductor stands; `null`: not known. */
+  /** Of the same short, the most heat the guard may let through over what the conductor stands; `null`: not known. */
   readonly heatRatio: number | null;
 }
 

@@ -1,6 +1,5 @@
-import { wireSurroundings } from "../document/index.ts";
-import type { Netlist, NetWire } from "../netlist/index.ts";
-import { hasOpeningTimes, letThroughA2s, withstandA2s } from "../reference/index.ts";
+import type { NetWire } from "../netlist/index.ts";
+import { hasOpeningTimes } from "../reference/index.ts";
 import { smallerDevice } from "./remedies/rerate-device.ts";
 import { capacityWith, ohmWith, thickerSizes } from "./remedies/wire-sizes.ts";
 import { formatQuantity, formatWireSize } from "../units/index.ts";
@@ -36,13 +35,12 @@ export const weakFault = defineRule({
 });
 
 function weak(study: Study, wire: NetWire): Finding[] {
-  const { guard, faultA, clearsWithinS } = study.standing.wires[wire.index]!;
+  const { guard, faultA, clearsWithinS, heatRatio } = study.standing.wires[wire.index]!;
   if (!guard?.ratingA || faultA === null || isLimitedOutput(study.netlist, guard.at)) return [];
   const gates = deviceAt(study.netlist, guard.at)?.spec.gates ?? null;
   const isSlow = hasOpeningTimes(gates, guard.ratingA)
     ? clearsWithinS === null || isOver(clearsWithinS, LIMIT_S)
     : isUnder(faultA, SURE_MULTIPLE * guard.ratingA);
-  const heatRatio = heatOver(study.netlist, wire, letThroughA2s(gates, guard.ratingA, faultA));
   if (!isSlow && (heatRatio === null || !isOver(heatRatio, 1))) return [];
   return [
     {
@@ -56,12 +54,6 @@ function weak(study: Study, wire: NetWire): Finding[] {
         : smallerDevice(study, guard.at, wire.capacityA ?? 0),
     },
   ];
-}
-
-/** Heat of the short over what the wire stands; `null` where one of them is not known. */
-function heatOver({ system }: Netlist, { wire, areaMm2 }: NetWire, heatA2s: number | null): number | null {
-  if (heatA2s === null || areaMm2 === null) return null;
-  return heatA2s / withstandA2s(areaMm2, wireSurroundings(wire, system).insulationC);
 }
 
 /** The thinnest wire with which a short draws enough, everything else on the way as it is. */

@@ -13,11 +13,11 @@ const pair = circuit(
   { situations: { working: { s1: "on" } } },
 );
 
-function drill(document: Document, kind: Fault["kind"], at: string): Drill {
+function drill(document: Document, mode: Fault["mode"], at: string): Drill {
   const faults = possibleFaults(buildNetlist(document));
-  const fault = faults.find((one) => one.kind === kind && one.at === at);
+  const fault = faults.find((one) => one.mode === mode && one.at === at);
   if (!fault)
-    throw new Error(`no fault ${kind} at ${at}; there are ${faults.map((one) => `${one.kind} ${one.at}`).join(", ")}`);
+    throw new Error(`no fault ${mode} at ${at}; there are ${faults.map((one) => `${one.mode} ${one.at}`).join(", ")}`);
   return runDrill(document, fault, faults);
 }
 
@@ -77,7 +77,7 @@ describe("the drill", () => {
 
   test("a strap nobody fitted can't be lost", () => {
     const document = circuit(["bat:battery chassisBondMilliohm=null > la1:lamp 55W > bat.-"]);
-    expect(possibleFaults(buildNetlist(document)).map(({ kind }) => kind)).not.toContain("lost-chassis-bond");
+    expect(possibleFaults(buildNetlist(document)).map(({ mode }) => mode)).not.toContain("lost-chassis-bond");
   });
 });
 
