@@ -5,7 +5,7 @@ import type { Palette } from "../palette.ts";
 /** What the painter draws with: a canvas context already set to sheet coordinates, and how big a grid step comes out. */
 export interface Ink {
   readonly context: CanvasRenderingContext2D;
-  /** Device pixels per grid step. */
+  /** CSS pixels per grid step: how large a step looks, whatever the display's pixel ratio. */
   readonly stepPx: number;
   readonly palette: Palette;
   /** Print captions and wires' particulars. */
@@ -20,12 +20,13 @@ export function plainWire(route: readonly Point[]): WireInk {
   return { route, hops: [], lettering: [] };
 }
 
-/** Line widths in grid steps (0.18, 0.35 and 0.7 mm at 5 mm a step), and the thinnest they get in device pixels. */
+/** Line widths in grid steps (0.18, 0.35 and 0.7 mm at 5 mm a step), and the thinnest they get in CSS pixels. */
 const WIDTH: Readonly<Record<Weight, number>> = { thin: 0.036, normal: 0.07, thick: 0.14 };
 const LEAST_PX: Readonly<Record<Weight, number>> = { thin: 0.7, normal: 1, thick: 1.6 };
 
-/** Below these a drawing loses what could not be made out anyway. Device pixels. */
-const LEAST_LETTER_PX = 4.5;
+/** Below these a drawing loses what could not be made out anyway. CSS pixels. */
+const LEAST_LETTER_PX = 4;
+const LEAST_GRID_STEP_PX = 9;
 const LEAST_SYMBOL_STEP_PX = 1.6;
 const LEAST_BOW_STEP_PX = 4;
 const LEAST_SHAPE_STEP_PX = 5;
@@ -253,12 +254,12 @@ function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly 
  * Sets lettering by size, so that the font changes seldom. Canvas rounds font sizes under a transform, so letters are set in
  * device pixels.
  */
-function drawLetters({ context, stepPx }: Ink, letters: readonly Letters[], fontWeight: string): void {
+function drawLetters({ context }: Ink, letters: readonly Letters[], fontWeight: string): void {
   if (letters.length === 0) return;
   const sheet = context.getTransform();
   let font = "";
   for (const { at, text, anchor, size, upright } of letters) {
-    const wanted = `${fontWeight} ${size * stepPx}px ${FAMILY}`;
+    const wanted = `${fontWeight} ${size * sheet.a}px ${FAMILY}`;
     if (wanted !== font) {
       font = wanted;
       context.font = font;
@@ -273,9 +274,9 @@ function drawLetters({ context, stepPx }: Ink, letters: readonly Letters[], font
   context.setTransform(sheet);
 }
 
-/** Dots of the grid, every second step, as far as they don't turn into a grey haze. */
-export function drawGrid({ context, palette, stepPx }: Ink, box: Box): void {
-  if (stepPx < 9) return;
+/** Dots of the grid, every second step, as far as they don't turn into a grey haze; `false`: none. */
+export function drawGrid({ context, palette, stepPx }: Ink, box: Box): boolean {
+  if (stepPx < LEAST_GRID_STEP_PX) return false;
   const size = 1.5 / stepPx;
   context.fillStyle = palette.grid;
   context.beginPath();
@@ -284,4 +285,5 @@ export function drawGrid({ context, palette, stepPx }: Ink, box: Box): void {
       context.rect(x - size / 2, y - size / 2, size, size);
   }
   context.fill();
+  return true;
 }

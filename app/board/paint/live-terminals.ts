@@ -5,7 +5,7 @@ import { type LiveMarks, standingOf } from "./live-marks.ts";
 import { lookKey, markLook, traceAt, traceHotRing, traceWarning } from "./mark-shapes.ts";
 import type { ScenePart } from "./scene.ts";
 
-/** Half the size of a terminal's mark: as on paper, in grid steps, but kept within these device pixels. */
+/** Half the size of a terminal's mark: as on paper, in grid steps, but kept within these CSS pixels. */
 const MARK = { half: 0.2, leastPx: 2.6, mostPx: 8 };
 
 /** The mark of each terminal: its standing by shape, a ring while hot, a triangle round bare metal that a snag names. */

@@ -1,17 +1,14 @@
-import type { Box, Point } from "../../../core/geometry/index.ts";
-import { moveBox } from "../../../core/geometry/index.ts";
-import { splitAddress } from "../../../core/document/index.ts";
-import type { Picture, WirePicture } from "../../../core/picture/index.ts";
+import { type Box, boxesTouch, moveBox } from "../../../core/geometry/index.ts";
+import type { Picture } from "../../../core/picture/index.ts";
 import type { Lift } from "../board-overlay.ts";
-import { STANDING } from "../marks.ts";
+import type { Palette } from "../palette.ts";
+import { Content, drawStretched } from "./content.ts";
 import { damageRects, type PixelRect } from "./damage.ts";
 import type { Frame } from "./frame.ts";
-import { drawGrid, drawInk, type Ink, plainWire } from "./ink.ts";
-import { LiveMarks, standingOf } from "./live-marks.ts";
-import { drawLive } from "./live-paint.ts";
+import type { Ink } from "./ink.ts";
 import { overlayPieces, type Piece, runBoxes } from "./overlay-pieces.ts";
-import { Scene, type ScenePart, type SceneWire } from "./scene.ts";
-import { type MakeCanvas, TiledDrawing, type Viewport } from "./tiles.ts";
+import type { Scene } from "./scene.ts";
+import { type MakeCanvas, TILE_PX, TiledDrawing, type Viewport } from "./tiles.ts";
 
 /** New tiles drawn in one frame; more would make the frame late. */
 const TILES_A_FRAME = 2;
@@ -19,37 +16,48 @@ const TILES_A_FRAME = 2;
 const MANY = 40;
 /** How far beyond the canvas tiles are drawn ahead while nothing else is to do. Device pixels. */
 const AHEAD_PX = 256;
-const NO_LIFT: ReadonlySet<string> = new Set();
+
+/** What tiles are drawn with; another one makes them all worthless. */
+interface Style {
+  readonly palette: Palette;
+  readonly lettering: boolean;
+  readonly pixelRatio: number;
+}
 
 /**
- * Paints the Board: the resting drawing from tiles, what the analysis says, and what gestures show on top. Draws on whatever
+ * Paints the Board: the drawing and what the analysis says of it from tiles, and what gestures show on top. Draws on whatever
  * canvas context it is given and asks for nothing else. A frame that differs little from the last repaints only the spots
  * that differ.
+ *
+ * `resting` holds the drawing alone, so that a new answer of the analysis redraws none of it; `marked` holds drawing and
+ * marks together, made of it while nothing else is to do, so that moving about is one copy.
  */
 export class Painter {
-  readonly scene = new Scene();
-  private readonly marks = new LiveMarks();
+  private readonly content = new Content();
   private readonly resting: TiledDrawing;
+  private readonly marked: TiledDrawing;
   private readonly lifted: TiledDrawing;
+  private style: Style | null = null;
   /** Where the scene has changed since the last frame; `null`: all over. */
   private unpainted: Box[] | null = null;
   private last: Frame | null = null;
   private lastPieces: ReadonlyMap<string, Piece> = new Map();
-  private hidden: ReadonlySet<string> = NO_LIFT;
-  private moving: ReadonlySet<string> = NO_LIFT;
-  /** Joints that move with the lift. */
-  private movingJoints: ReadonlySet<Point> = new Set();
-  /** Where each wire begins, looked up once: pictures of wires are shared between drawings and never change. */
-  private readonly fromTerminal = new WeakMap<WirePicture, { readonly part: string; readonly index: number }>();
-  private ink: Omit<Ink, "context" | "stepPx"> = { palette: NO_PALETTE, lettering: true };
 
   constructor(makeCanvas: MakeCanvas) {
+    const { content } = this;
     this.resting = new TiledDrawing(makeCanvas, true, (context, box, stepPx) =>
-      this.drawResting({ ...this.ink, context, stepPx }, box),
+      content.drawResting(this.inkOn(context, stepPx), box),
+    );
+    this.marked = new TiledDrawing(makeCanvas, true, (context, box, stepPx) =>
+      this.drawMarked(this.inkOn(context, stepPx), box, stepPx),
     );
     this.lifted = new TiledDrawing(makeCanvas, false, (context, box, stepPx) =>
-      this.drawLifted({ ...this.ink, context, stepPx }, box),
+      content.drawMoving(this.inkOn(context, stepPx), box),
     );
+  }
+
+  get scene(): Scene {
+    return this.content.scene;
   }
 
   /** Brings the scene in step with a picture before it is painted, so that gestures find what is there now. */
@@ -67,8 +75,7 @@ export class Painter {
 
   /** Forgets the tiles too, as when a typeface arrived late. */
   clear(): void {
-    this.resting.clear();
-    this.lifted.clear();
+    for (const tiles of [this.resting, this.marked, this.lifted]) tiles.clear();
     this.last = null;
   }
 
@@ -76,94 +83,100 @@ export class Painter {
   paint(context: CanvasRenderingContext2D, frame: Frame): boolean {
     const viewport = viewportOf(frame);
     const changed = this.takeIn(frame, viewport);
-    const isZooming = this.last !== null && this.last.view.scale !== frame.view.scale;
-    const wasComplete = this.resting.isComplete(viewport);
-    const isLeft = this.fillTiles(viewport, isZooming);
+    const wasComplete = this.marked.isComplete(viewport) || this.resting.isComplete(viewport);
+    const isLeft = this.fillTiles(viewport, frame, changed === null);
     const pieces = new Map(overlayPieces(frame, this.scene).map((piece) => [piece.key, piece]));
     const isGroupMoved = this.isManyLifted && this.last?.overlay.lift !== frame.overlay.lift;
     const isAll = changed === null || !wasComplete || isGroupMoved;
     const boxes = isAll ? null : [...changed, ...this.changedPieces(pieces, frame)];
-    const rects = boxes === null ? null : damageRects(boxes, viewport);
-    if (rects === null)
-      this.paintRect(context, frame, viewport, pieces, { x: 0, y: 0, width: viewport.width, height: viewport.height });
-    else for (const rect of rects) this.paintRect(context, frame, viewport, pieces, rect);
+    const rects = (boxes === null ? null : damageRects(boxes, viewport)) ?? [
+      { x: 0, y: 0, width: viewport.width, height: viewport.height },
+    ];
+    for (const rect of rects) this.paintRect(context, frame, viewport, pieces, rect);
     this.last = frame;
     this.lastPieces = pieces;
     return isLeft;
   }
 
+  private inkOn(context: CanvasRenderingContext2D, stepPx: number): Ink {
+    const { palette, lettering, pixelRatio } = this.style!;
+    return { context, palette, lettering, stepPx: stepPx / pixelRatio };
+  }
+
   /** Brings scene, marks and tiles in step with the frame; boxes that changed, or `null` when all of it may have. */
   private takeIn(frame: Frame, viewport: Viewport): Box[] | null {
-    const { last } = this;
-    const isRestyled = last === null || last.palette !== frame.palette || last.lettering !== frame.lettering;
-    if (isRestyled && (this.ink.palette !== frame.palette || this.ink.lettering !== frame.lettering)) {
-      this.ink = { palette: frame.palette, lettering: frame.lettering };
-      this.resting.clear();
-      this.lifted.clear();
-    }
+    const isRestyled = this.takeStyle(frame);
     const redrawn = this.takePicture(frame, viewport);
-    const isRemarked = this.marks.update(frame.marks, frame.revision, frame.picture);
-    const isMoved = last === null || !isSameView(last, frame);
+    const isRemarked = this.content.marks.update(frame.marks, frame.revision, frame.picture);
+    if (isRemarked) this.marked.clear();
+    const isMoved = this.last === null || !isSameView(this.last, frame);
     return isRestyled || isMoved || isRemarked ? null : redrawn;
+  }
+
+  private takeStyle({ palette, lettering, pixelRatio }: Frame): boolean {
+    const { style } = this;
+    if (style?.palette === palette && style.lettering === lettering && style.pixelRatio === pixelRatio) return false;
+    this.style = { palette, lettering, pixelRatio };
+    this.clear();
+    return true;
   }
 
   private takePicture(frame: Frame, viewport: Viewport): Box[] | null {
     this.takePictureIn(frame.picture);
     const changed = this.unpainted;
     this.unpainted = [];
-    const swapped = this.takeLift(frame.overlay.lift, viewport);
+    const swapped = this.content.takeLift(frame.overlay.lift);
+    if (swapped.length > 0) {
+      this.lifted.clear();
+      if (this.isManyLifted) this.lifted.fill(viewport, Infinity);
+    }
     if (changed === null) {
       this.resting.clear();
+      this.marked.clear();
       return null;
     }
     const boxes = [...changed, ...swapped];
-    if (boxes.length > 0) this.resting.damage(boxes, viewport.stepPx);
+    if (boxes.length > 0) {
+      this.resting.damage(boxes, viewport.stepPx);
+      this.marked.damage(boxes, viewport.stepPx);
+    }
     return boxes;
-  }
-
-  /** Takes lifted items out of the resting tiles when a drag begins and puts them back when it ends. */
-  private takeLift(lift: Lift | null, viewport: Viewport): Box[] {
-    const hidden = lift?.hidden ?? NO_LIFT;
-    if (hidden === this.hidden) return [];
-    const boxes = [...this.hidden, ...hidden].flatMap((id) => this.extentOf(id));
-    this.hidden = hidden;
-    this.moving = lift?.moving ?? NO_LIFT;
-    this.movingJoints = this.jointsOf(this.moving);
-    this.lifted.clear();
-    if (this.isManyLifted) this.lifted.fill(viewport, Infinity);
-    return boxes;
-  }
-
-  private jointsOf(ids: ReadonlySet<string>): ReadonlySet<Point> {
-    const spots = new Set<string>();
-    for (const id of ids)
-      for (const { at } of this.scene.parts.get(id)?.picture.terminals ?? []) spots.add(at.join(" "));
-    const joints = spots.size === 0 ? [] : (this.scene.picture?.joints ?? []);
-    return new Set(joints.filter((joint) => spots.has(joint.join(" "))));
   }
 
   private get isManyLifted(): boolean {
-    return this.moving.size > MANY;
+    return this.content.movingCount > MANY;
   }
 
-  private extentOf(id: string): Box[] {
-    const item = this.scene.parts.get(id) ?? this.scene.wires.get(id);
-    return item === null ? [] : [item.extent];
-  }
-
-  private fillTiles(viewport: Viewport, isZooming: boolean): boolean {
+  /** Draws missing tiles as far as there is time for in a frame that may be all new; whether some are left for the next. */
+  private fillTiles(viewport: Viewport, frame: Frame, isAllNew: boolean): boolean {
     if (this.resting.isEmpty) this.resting.fill(viewport, Infinity);
-    if (isZooming) return !this.resting.isComplete(viewport);
+    const isMoving = this.last !== null && !isSameView(this.last, frame);
+    if (isMoving && (this.last?.view.scale !== frame.view.scale || this.marked.isComplete(viewport))) return true;
     if (this.resting.fill(viewport, TILES_A_FRAME) > 0) return true;
-    if (this.hidden.size > 0) return false;
+    if (frame.overlay.lift !== null || isAllNew) return isAllNew;
+    if (this.marked.fill(viewport, TILES_A_FRAME) > 0) return true;
     const ahead = {
-      ...viewport,
       x: viewport.x + AHEAD_PX,
       y: viewport.y + AHEAD_PX,
       width: viewport.width + 2 * AHEAD_PX,
       height: viewport.height + 2 * AHEAD_PX,
     };
-    return this.resting.fill(ahead, 1) > 0;
+    return this.marked.fill({ ...viewport, ...ahead }, 1) > 0;
+  }
+
+  /** Drawing and marks together: the drawing copied where its tile is there, else drawn. */
+  private drawMarked(ink: Ink, box: Box, stepPx: number): boolean {
+    const { context } = ink;
+    const sheet = context.getTransform();
+    const tile: Viewport = { x: sheet.e, y: sheet.f, stepPx, width: TILE_PX, height: TILE_PX };
+    let isDrawn = true;
+    if (this.resting.isComplete(tile)) {
+      context.setTransform(1, 0, 0, 1, 0, 0);
+      context.fillStyle = ink.palette.paper;
+      this.resting.copy(context, tile, { x: 0, y: 0, width: TILE_PX, height: TILE_PX });
+      context.setTransform(sheet);
+    } else isDrawn = this.content.drawResting(ink, box);
+    return this.content.drawMarks(ink, box) || isDrawn;
   }
 
   private changedPieces(pieces: ReadonlyMap<string, Piece>, frame: Frame): Box[] {
@@ -177,7 +190,9 @@ export class Painter {
 
   private liftBoxes(lift: Lift | null): Box[] {
     if (lift === null) return [];
-    const moved = [...lift.moving].flatMap((id) => this.extentOf(id).map((box) => moveBox(box, lift.dx, lift.dy)));
+    const moved = [...lift.moving].flatMap((id) =>
+      this.content.extentOf(id).map((box) => moveBox(box, lift.dx, lift.dy)),
+    );
     return [...moved, ...lift.stretched.flatMap(({ route }) => runBoxes(route, 0.3))];
   }
 
@@ -189,43 +204,41 @@ export class Painter {
     rect: PixelRect,
   ): void {
     const { stepPx, x, y } = viewport;
+    const box = sheetBox(rect, viewport);
+    const ink = this.inkOn(context, stepPx);
     context.save();
     context.setTransform(1, 0, 0, 1, 0, 0);
     context.beginPath();
     context.rect(rect.x, rect.y, rect.width, rect.height);
     context.clip();
     context.fillStyle = frame.palette.paper;
-    if (!this.resting.isComplete(viewport)) context.fillRect(rect.x, rect.y, rect.width, rect.height);
-    this.resting.copy(context, viewport, rect);
-    const { lift } = frame.overlay;
-    const box = sheetBox(rect, viewport);
-    const ink = { context, stepPx, ...this.ink };
+    if (this.canShowMarked(viewport, frame)) this.showTiles(this.marked, context, viewport, rect);
+    else {
+      this.showTiles(this.resting, context, viewport, rect);
+      context.setTransform(stepPx, 0, 0, stepPx, x, y);
+      this.content.drawMarks(ink, box);
+    }
+    if (frame.overlay.lift !== null) this.drawLift(ink, viewport, rect, frame.overlay.lift);
     context.setTransform(stepPx, 0, 0, stepPx, x, y);
-    this.drawMarks(ink, this.notHidden(this.scene.parts.touching(box)), this.notHidden(this.scene.wires.touching(box)));
-    if (lift !== null) this.drawLift(ink, viewport, rect, lift);
-    for (const piece of pieces.values()) if (piece.boxes.some((each) => touches(each, box))) piece.draw(ink);
+    for (const piece of pieces.values()) if (piece.boxes.some((each) => boxesTouch(each, box))) piece.draw(ink);
     context.restore();
   }
 
-  private drawMarks(ink: Ink, parts: readonly ScenePart[], wires: readonly SceneWire[]): void {
-    drawLive(ink, this.marks, parts, wires, (wire) => this.standingOfWire(wire));
+  /** While zooming, tiles of the last scale do if they were all there. */
+  private canShowMarked(viewport: Viewport, frame: Frame): boolean {
+    if (this.marked.isComplete(viewport)) return true;
+    const isZooming = this.last !== null && this.last.view.scale !== frame.view.scale;
+    return isZooming && this.marked.wasComplete;
   }
 
-  private standingOfWire({ picture }: SceneWire): number {
-    let place = this.fromTerminal.get(picture);
-    if (place === undefined) {
-      const [from] = picture.ends;
-      const [part] = splitAddress(from);
-      const terminals = this.scene.parts.get(part)?.picture.terminals ?? [];
-      place = { part, index: terminals.findIndex(({ address }) => address === from) };
-      this.fromTerminal.set(picture, place);
-    }
-    const part = this.scene.parts.get(place.part);
-    return part === null ? STANDING.unknown : standingOf(this.marks.terminal(part, place.index));
+  private showTiles(tiles: TiledDrawing, context: CanvasRenderingContext2D, viewport: Viewport, rect: PixelRect): void {
+    if (!tiles.isComplete(viewport)) context.fillRect(rect.x, rect.y, rect.width, rect.height);
+    tiles.copy(context, viewport, rect);
   }
 
   private drawLift(ink: Ink, viewport: Viewport, rect: PixelRect, lift: Lift): void {
-    const { context, stepPx } = ink;
+    const { context } = ink;
+    const { stepPx } = viewport;
     const moved = {
       ...viewport,
       x: viewport.x + Math.round(lift.dx * stepPx),
@@ -237,74 +250,12 @@ export class Painter {
       this.lifted.copy(context, moved, rect);
     } else {
       context.setTransform(stepPx, 0, 0, stepPx, moved.x, moved.y);
-      const parts = [...lift.moving].map((id) => this.scene.parts.get(id)).filter((part) => part !== null);
-      const wires = [...lift.moving].map((id) => this.scene.wires.get(id)).filter((wire) => wire !== null);
-      drawInk(
-        ink,
-        parts.map(({ picture }) => picture),
-        wires.map(({ picture }) => picture),
-        [...this.movingJoints],
-      );
-      this.drawMarks(ink, parts, wires);
+      this.content.drawAllMoving(ink);
     }
     context.setTransform(stepPx, 0, 0, stepPx, viewport.x, viewport.y);
-    drawInk(
-      ink,
-      [],
-      lift.stretched.map(({ route }) => plainWire(route)),
-      [],
-    );
-  }
-
-  private drawResting(ink: Ink, box: Box): boolean {
-    ink.context.fillStyle = ink.palette.paper;
-    ink.context.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
-    drawGrid(ink, box);
-    const parts = this.notHidden(this.scene.parts.touching(box));
-    const wires = this.notHidden(this.scene.wires.touching(box));
-    const joints = (this.scene.picture?.joints ?? []).filter(
-      (joint) => isNear(joint, box) && !this.movingJoints.has(joint),
-    );
-    drawInk(
-      ink,
-      parts.map(({ picture }) => picture),
-      wires.map(({ picture }) => picture),
-      joints,
-    );
-    return parts.length + wires.length > 0 || ink.stepPx >= 9;
-  }
-
-  private drawLifted(ink: Ink, box: Box): boolean {
-    const parts = this.scene.parts.touching(box).filter(({ picture }) => this.moving.has(picture.id));
-    const wires = this.scene.wires.touching(box).filter(({ picture }) => this.moving.has(picture.id));
-    drawInk(
-      ink,
-      parts.map(({ picture }) => picture),
-      wires.map(({ picture }) => picture),
-      [...this.movingJoints].filter((joint) => isNear(joint, box)),
-    );
-    return parts.length + wires.length > 0;
-  }
-
-  private notHidden<T extends ScenePart | SceneWire>(items: readonly T[]): readonly T[] {
-    return this.hidden.size === 0 ? items : items.filter(({ picture }) => !this.hidden.has(picture.id));
+    drawStretched(ink, lift);
   }
 }
-
-const NO_PALETTE = {
-  paper: "",
-  grid: "",
-  ink: "",
-  faint: "",
-  hot: "",
-  rest: "",
-  ground: "",
-  on: "",
-  stop: "",
-  fix: "",
-  select: "",
-  preview: "",
-};
 
 /** Offsets are whole device pixels, so that tiles stay sharp and meet without seams. */
 export function viewportOf({ view, width, height, pixelRatio }: Frame): Viewport {
@@ -318,14 +269,8 @@ export function viewportOf({ view, width, height, pixelRatio }: Frame): Viewport
 }
 
 function isSameView(a: Frame, b: Frame): boolean {
-  return (
-    a.view.x === b.view.x &&
-    a.view.y === b.view.y &&
-    a.view.scale === b.view.scale &&
-    a.width === b.width &&
-    a.height === b.height &&
-    a.pixelRatio === b.pixelRatio
-  );
+  const isSamePlace = a.view.x === b.view.x && a.view.y === b.view.y && a.view.scale === b.view.scale;
+  return isSamePlace && a.width === b.width && a.height === b.height && a.pixelRatio === b.pixelRatio;
 }
 
 function sheetBox(rect: PixelRect, { x, y, stepPx }: Viewport): Box {
@@ -335,12 +280,4 @@ function sheetBox(rect: PixelRect, { x, y, stepPx }: Viewport): Box {
     right: (rect.x + rect.width - x) / stepPx,
     bottom: (rect.y + rect.height - y) / stepPx,
   };
-}
-
-function touches(a: Box, b: Box): boolean {
-  return a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
-}
-
-function isNear([x, y]: Point, box: Box): boolean {
-  return x > box.left - 1 && x < box.right + 1 && y > box.top - 1 && y < box.bottom + 1;
 }

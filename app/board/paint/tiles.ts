@@ -4,7 +4,7 @@ import type { PixelRect } from "./damage.ts";
 /** Side of a tile in device pixels. */
 export const TILE_PX = 512;
 /** Tiles kept at most, over all scales: enough for two screens of a large display at pixel ratio 2. */
-const MOST_TILES = 96;
+const MOST_TILES = 64;
 
 /** With more damaged spots than this a tile is redrawn whole. */
 const MOST_SPOTS = 12;
@@ -48,6 +48,8 @@ export class TiledDrawing {
   private readonly draw: DrawBox;
   private count = 0;
   private clock = 0;
+  /** Nothing was missing when tiles were last filled in: at that scale and place there is something to show. */
+  wasComplete = false;
 
   constructor(makeCanvas: MakeCanvas, isOpaque: boolean, draw: DrawBox) {
     this.makeCanvas = makeCanvas;
@@ -60,6 +62,7 @@ export class TiledDrawing {
     for (const set of this.sets.values()) for (const tile of set.values()) this.spare.push(tile.canvas);
     this.sets.clear();
     this.count = 0;
+    this.wasComplete = false;
   }
 
   /** Redraws damaged spots at `stepPx`; tiles of other scales that show any of it are dropped. */
@@ -88,6 +91,7 @@ export class TiledDrawing {
     missing.sort((a, b) => distance(a) - distance(b));
     for (const key of missing.slice(0, most)) this.make(set, key, viewport.stepPx);
     if (this.count > MOST_TILES) this.forgetOldest(viewport);
+    this.wasComplete = missing.length <= most;
     return Math.max(0, missing.length - most);
   }
 

@@ -29,7 +29,7 @@ export function fullRedraw(): Way {
     if (scene.picture !== frame.picture) scene.update(frame.picture);
     marks.update(frame.marks, frame.revision, frame.picture);
     const { x, y, stepPx, width, height } = viewportOf(frame);
-    const ink: Ink = { context, stepPx, palette: frame.palette, lettering: frame.lettering };
+    const ink: Ink = { context, stepPx: frame.view.scale, palette: frame.palette, lettering: frame.lettering };
     context.setTransform(1, 0, 0, 1, 0, 0);
     context.fillStyle = frame.palette.paper;
     context.fillRect(0, 0, width, height);
