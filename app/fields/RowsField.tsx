@@ -1,11 +1,17 @@
-import { SettingField, type SettingFieldProps } from "./SettingField.tsx";
+import type { ComponentType } from "react";
+import type { SettingFieldProps } from "./setting-field-props.ts";
 
 type Row = Readonly<Record<string, unknown>>;
 
 const MOST_ROWS = 64;
 
+interface Props extends SettingFieldProps {
+  /** Draws one setting of a row; handed in, since a row may hold any. */
+  readonly field: ComponentType<SettingFieldProps>;
+}
+
 /** A setting that is a list of rows: the ways of a block. Rows are numbered as their terminals are. */
-export function RowsField({ setting, given, onCommit }: SettingFieldProps) {
+export function RowsField({ setting, given, onCommit, field: Field }: Props) {
   const rows = (Array.isArray(given) ? given : (setting.fallback as Row[]).map(() => ({}))) as readonly Row[];
   const change = (index: number, key: string, value: unknown) =>
     onCommit(rows.map((row, at) => (at === index ? without({ ...row, [key]: value }) : row)));
@@ -17,7 +23,7 @@ export function RowsField({ setting, given, onCommit }: SettingFieldProps) {
         {rows.map((row, index) => (
           <li key={index} aria-label={`${setting.label} ${index + 1}`}>
             {Object.entries(setting.row ?? {}).map(([key, one]) => (
-              <SettingField
+              <Field
                 key={key}
                 setting={{ ...one, help: "" }}
                 given={row[key]}

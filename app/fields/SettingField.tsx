@@ -1,16 +1,9 @@
-import type { Setting } from "../../core/parts/index.ts";
 import { ChoiceField } from "./ChoiceField.tsx";
 import { FlagField } from "./FlagField.tsx";
 import { QuantityField, usualText } from "./QuantityField.tsx";
 import { RowsField } from "./RowsField.tsx";
+import type { SettingFieldProps } from "./setting-field-props.ts";
 import { TextField } from "./TextField.tsx";
-
-export interface SettingFieldProps {
-  readonly setting: Setting<unknown>;
-  /** As the file gives it; `undefined`: nothing said. */
-  readonly given: unknown;
-  readonly onCommit: (value: unknown) => void;
-}
 
 /** The field that fits a setting, whatever kind of part it belongs to. */
 export function SettingField(props: SettingFieldProps) {
@@ -35,7 +28,7 @@ export function SettingField(props: SettingFieldProps) {
     case "texts":
       return <TextsSetting {...props} />;
     case "list":
-      return <RowsField {...props} />;
+      return <RowsField {...props} field={SettingField} />;
     case "bench":
       return null;
   }

@@ -1,5 +1,5 @@
 import { analyse, type Analysis } from "../../core/analyse.ts";
-import type { Document } from "../../core/document/index.ts";
+import { EXAMPLES } from "../../core/examples/index.ts";
 import type { Combination, Netlist } from "../../core/netlist/index.ts";
 import { readSituation } from "../../core/readings/index.ts";
 import { marksOf } from "./marks-of.ts";
@@ -63,23 +63,8 @@ function standing(netlist: Netlist, positions: Positions): Combination {
 
 /** The first solve in a fresh engine is many times slower than the next: do it before anybody waits for it. */
 function warmUp(): void {
-  const drawing: Document = {
-    format: "groundstrap",
-    version: 1,
-    parts: [
-      { id: "b1", kind: "battery" },
-      { id: "f1", kind: "fuse", props: { ratingA: 10 } },
-      { id: "s1", kind: "switch" },
-      { id: "la1", kind: "lamp", props: { watts: 21 } },
-    ],
-    wires: [
-      { id: "w1", from: "b1.+", to: "f1.1", size: "14 AWG", metres: 0.1 },
-      { id: "w2", from: "f1.2", to: "s1.1", size: "16 AWG", metres: 1 },
-      { id: "w3", from: "s1.2", to: "la1.+", size: "16 AWG", metres: 2 },
-      { id: "w4", from: "la1.-", to: "b1.-", size: "16 AWG", metres: 3 },
-    ],
-  };
-  for (let round = 0; round < 3; round += 1) analyse(drawing);
+  const [example] = EXAMPLES;
+  for (let round = 0; example && round < 3; round += 1) analyse(example.document);
 }
 
 function tell(told: Told | Consulted): void {

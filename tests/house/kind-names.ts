@@ -20,7 +20,7 @@ export function kindNamesIn(path: string, text: string, kinds: readonly string[]
   });
 }
 
-/** In the text of an element, as in `<p>Try "fuse"`. */
+/** In the text of an element, as in `<p>Try "fuse"`, or the name of an ARIA role. */
 function isProse(before: string): boolean {
-  return /<\w[^>]*>[^<{]*$/.test(before);
+  return /<\w[^>]*>[^<{]*$/.test(before) || /\brole=$/.test(before);
 }
