@@ -5,7 +5,7 @@ import { whyNot } from "../commands/command.ts";
 import { findCommand } from "../commands/index.ts";
 import { keysText } from "../commands/keys.ts";
 import { IS_MAC } from "../is-mac.ts";
-import type { BoardTarget } from "../board/board-controller.ts";
+import type { BoardTarget, ScreenPoint } from "../board/board-controller.ts";
 import type { EditorState } from "../store/editor-state.ts";
 import { placeName } from "../store/part-view.ts";
 
@@ -32,8 +32,9 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
       editor.set({ wireFrom: target.id, selection: new Set([splitAddress(target.id)[0]]) });
     else if (target.id !== "" && !editor.state.selection.has(target.id)) editor.select([target.id]);
     shown.showPopover();
+    placeAt(shown, at);
     shown.querySelector<HTMLElement>("button")?.focus();
-  }, [editor, target]);
+  }, [editor, at, target]);
   const close = () => editor.set({ menu: null });
   return (
     <div
@@ -43,7 +44,6 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
       role="menu"
       tabIndex={-1}
       aria-label={target.id === "" ? "The sheet" : placeName(drawing, target.id)}
-      style={{ left: at.x, top: at.y }}
       onToggle={(event) => event.newState === "closed" && close()}
       onKeyDown={(event) => {
         const step = event.key === "ArrowDown" ? 1 : event.key === "ArrowUp" ? -1 : 0;
@@ -61,18 +61,20 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
   );
 }
 
+/** At the pointer, which is told from the Board's corner, but never past the window's edges. */
+function placeAt(menu: HTMLElement, at: ScreenPoint): void {
+  const board = document.querySelector(".board-place")!.getBoundingClientRect();
+  menu.style.left = `${Math.max(0, Math.min(board.left + at.x, innerWidth - menu.offsetWidth))}px`;
+  menu.style.top = `${Math.max(0, Math.min(board.top + at.y, innerHeight - menu.offsetHeight))}px`;
+}
+
+/** Here only what can be done is listed; the command box has the rest and why it can't. */
 function MenuItem({ id, onDone }: { readonly id: string; readonly onDone: () => void }) {
   const command = useEditor((state) => findCommand(state, id));
   const reason = useEditor((state) => (command === undefined ? "" : whyNot(command, state)));
-  if (command === undefined) return null;
+  if (command === undefined || reason !== null) return null;
   return (
-    <button
-      type="button"
-      role="menuitem"
-      aria-disabled={reason !== null}
-      title={reason ?? undefined}
-      onClick={() => reason === null && onDone()}
-    >
+    <button type="button" role="menuitem" onClick={onDone}>
       <span>{command.title}</span>
       {command.keys?.[0] && <kbd>{keysText(command.keys[0], IS_MAC)}</kbd>}
     </button>

@@ -1,4 +1,4 @@
-import { useRef, useState, type PointerEvent } from "react";
+import { useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
 import { findKinds, type PartKind } from "../../core/parts/index.ts";
 import { useApp, useDrawing } from "../app-context.tsx";
 import { addPart, freshPart } from "../commands/add-commands.ts";
@@ -48,7 +48,7 @@ export function Shelf() {
               <ul className="shelf-items">
                 {kinds.map((kind) => (
                   <li key={kind.kind}>
-                    <ShelfItem kind={kind} onTake={take} />
+                    <ShelfItem kind={kind} isStop={kind === found[0]} onTake={take} />
                   </li>
                 ))}
               </ul>
@@ -67,8 +67,15 @@ export function Shelf() {
 const DRAG_FROM = 6;
 const MOST = { width: 62, height: 46 };
 
+interface ItemProps {
+  readonly kind: PartKind;
+  /** Tab stops here; the arrow keys go on from it. */
+  readonly isStop: boolean;
+  readonly onTake: (kind: PartKind) => void;
+}
+
 /** A tap or Enter puts the part down on a free spot; a drag carries it to the Board. */
-function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake: (kind: PartKind) => void }) {
+function ShelfItem({ kind, isStop, onTake }: ItemProps) {
   const { editor } = useApp();
   const drawing = useDrawing();
   const pressed = useRef<{ x: number; y: number } | null>(null);
@@ -90,6 +97,8 @@ function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake:
       type="button"
       className="shelf-item"
       title={kind.about}
+      tabIndex={isStop ? 0 : -1}
+      onKeyDown={walk}
       onPointerDown={(event) => {
         dragged.current = false;
         if (event.pointerType === "touch") return;
@@ -109,4 +118,13 @@ function ShelfItem({ kind, onTake }: { readonly kind: PartKind; readonly onTake:
       <span className="shelf-name">{kind.title}</span>
     </button>
   );
+}
+
+/** The arrow keys walk along the whole Shelf. */
+function walk(event: KeyboardEvent<HTMLButtonElement>): void {
+  const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key] ?? 0;
+  if (step === 0) return;
+  event.preventDefault();
+  const items = [...document.querySelectorAll<HTMLElement>(".shelf-item")];
+  items[(items.indexOf(event.currentTarget) + step + items.length) % items.length]?.focus();
 }
