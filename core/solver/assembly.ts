@@ -17,10 +17,11 @@ interface LinearBranches {
   readonly h: Float64Array;
 }
 
-/** Which network each node is in, numbered by first node, or -1 and not known where it holds no zero. */
+/** Which network each node is in, or -1 and not known where it holds no zero. */
 interface Networks {
   readonly known: Uint8Array;
   readonly network: Int32Array;
+  areAllKnown: boolean;
 }
 
 export class Assembly {
@@ -39,7 +40,8 @@ export class Assembly {
   private readonly nextOnSlot: Int32Array;
   private readonly positionV: Float64Array;
   private readonly inflow: Float64Array;
-  private networksFound: Networks | null = null;
+  private readonly networksFound: Networks;
+  private readonly networkAt: Int32Array;
   private networksShape = -1;
 
   constructor(table: BranchTable, references: readonly number[], links: readonly RigidLink[]) {
@@ -66,6 +68,8 @@ export class Assembly {
     for (const [cluster, node] of zeros) this.zeroAt[plan.positionOf[cluster]!] = node;
     this.positionV = new Float64Array(plan.count);
     this.inflow = new Float64Array(plan.count);
+    this.networkAt = new Int32Array(plan.count);
+    this.networksFound = { known: new Uint8Array(nodeCount), network: new Int32Array(nodeCount), areAllKnown: true };
     this.slotOf = new Int32Array(count).fill(-1);
     this.ownerOf = new Int32Array(count);
     this.firstOnSlot = new Int32Array(plan.slotTo.length).fill(-1);
@@ -89,6 +93,8 @@ export class Assembly {
   }
 
   loadAll(values: LinearBranches): void {
+    const { zeroAt, elimination, clusters } = this;
+    for (let k = 0; k < zeroAt.length; k++) if (zeroAt[k]! >= 0) elimination.hold(k, 0 - clusters.offset[zeroAt[k]!]!);
     for (let i = 0; i < this.slotOf.length; i++) {
       if (this.slotOf[i]! >= 0 && this.firstOnSlot[this.slotOf[i]!] === i) this.load(i, values);
     }
@@ -113,10 +119,9 @@ export class Assembly {
 
   /** Solves with the values loaded so far and, for each of `draws`, `extraA` more flowing from a to b; fills `nodeV`. */
   solve(nodeV: Float64Array, draws: readonly number[], extraA: Float64Array): void {
-    const { elimination, positionV, positionOf, zeroAt } = this;
+    const { elimination, positionV, positionOf } = this;
     const { offset } = this.clusters;
     elimination.eliminate();
-    for (let k = 0; k < positionV.length; k++) positionV[k] = zeroAt[k]! >= 0 ? -offset[zeroAt[k]!]! : 0;
     elimination.solve(positionV, this.inflowOf(draws, extraA));
     for (let node = 0; node < nodeV.length; node++) nodeV[node] = positionV[positionOf[node]!]! + offset[node]!;
   }
@@ -139,7 +144,8 @@ export class Assembly {
    * into balance, or `null` where no cluster misses it by more than `toleranceA`.
    */
   correction(outOf: Float64Array, toleranceA: number): Float64Array | null {
-    const { inflow, positionOf, elimination } = this;
+    const { inflow, positionOf, elimination, clusters } = this;
+    if (clusters.links.length === 0 && largest(outOf) <= toleranceA) return null;
     inflow.fill(0);
     for (let node = 0; node < outOf.length; node++) inflow[positionOf[node]!]! -= outOf[node]!;
     if (largest(inflow) <= toleranceA) return null;
@@ -147,27 +153,23 @@ export class Assembly {
     return inflow;
   }
 
-  /** Follows what conducts at present: open contacts part networks. */
-  networks(): Networks {
-    const { elimination, positionOf, zeroAt } = this;
-    if (this.networksFound && this.networksShape === elimination.shape) return this.networksFound;
-    const endsAt = elimination.networkEnds();
-    const numberOf = new Int32Array(zeroAt.length).fill(-1);
-    const known = new Uint8Array(positionOf.length);
-    const network = new Int32Array(positionOf.length);
+  /** Follows what conducts at present: open contacts part networks. The arrays are those of the next call too. */
+  networks(): Readonly<Networks> {
+    const { elimination, positionOf, zeroAt, networkAt, networksFound } = this;
+    if (this.networksShape === elimination.shape) return networksFound;
+    const { known, network } = networksFound;
     let count = 0;
+    elimination.numberNetworks(networkAt, (last) => (zeroAt[last]! < 0 ? -1 : count++));
+    let areAllKnown = true;
     for (let node = 0; node < network.length; node++) {
-      const end = endsAt[positionOf[node]!]!;
-      if (zeroAt[end]! < 0) network[node] = -1;
-      else {
-        if (numberOf[end] === -1) numberOf[end] = count++;
-        known[node] = 1;
-        network[node] = numberOf[end]!;
-      }
+      const number = networkAt[positionOf[node]!]!;
+      network[node] = number;
+      known[node] = number < 0 ? 0 : 1;
+      if (number < 0) areAllKnown = false;
     }
+    networksFound.areAllKnown = areAllKnown;
     this.networksShape = elimination.shape;
-    this.networksFound = { known, network };
-    return this.networksFound;
+    return networksFound;
   }
 
   /** Resistance (ohm) between two nodes as the network stands, sources replaced by their resistances. */

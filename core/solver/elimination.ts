@@ -32,7 +32,9 @@ export class Elimination {
   private readonly share: Float64Array;
   /** 1 / S, and 0 at the last position of a network. */
   private readonly inverse: Float64Array;
+  /** Volts of each position with all later ones at 0; of the last of a network, the volts it is held at. */
   private readonly rise: Float64Array;
+  private readonly heldAt: Float64Array;
   private readonly isDirty: Uint8Array;
   private dirty: Int32Array;
   private dirtyCount = 0;
@@ -49,6 +51,7 @@ export class Elimination {
     this.share = new Float64Array(slots);
     this.inverse = new Float64Array(plan.count);
     this.rise = new Float64Array(plan.count);
+    this.heldAt = new Float64Array(plan.count);
     this.isDirty = new Uint8Array(plan.count);
     this.dirty = new Int32Array(plan.count);
   }
@@ -70,7 +73,18 @@ export class Elimination {
     if (this.ownG[slot] === g && this.ownH[slot] === h) return;
     this.ownG[slot] = g;
     this.ownH[slot] = h;
-    for (let k = early; k >= 0 && this.isDirty[k] === 0; k = this.plan.parent[k]!) {
+    this.markDirty(early);
+  }
+
+  /** Sets the volts a position is held at whenever it is the last of its network: 0 unless told. */
+  hold(position: number, volts: number): void {
+    if (this.heldAt[position] === volts) return;
+    this.heldAt[position] = volts;
+    this.markDirty(position);
+  }
+
+  private markDirty(position: number): void {
+    for (let k = position; k >= 0 && this.isDirty[k] === 0; k = this.plan.parent[k]!) {
       this.isDirty[k] = 1;
       this.dirty[this.dirtyCount++] = k;
     }
@@ -121,7 +135,7 @@ export class Elimination {
     }
     const inverse = Math.abs(sumG) > NOTHING ? 1 / sumG : 0;
     this.inverse[k] = inverse;
-    this.rise[k] = -sumH * inverse;
+    this.rise[k] = inverse === 0 ? this.heldAt[k]! : -sumH * inverse;
     for (let s = first; s < end; s++) {
       const before = share[s]!;
       share[s] = g[s]! * inverse;
@@ -129,28 +143,27 @@ export class Elimination {
     }
   }
 
-  /** For every position, the last one of its network: follows what really conducts, so open contacts part networks. */
-  networkEnds(): Int32Array {
+  /**
+   * Gives every position a number shared by all of its network: that of the last of the network, by `numberOfLast`. Follows what really
+   * conducts, so open contacts part networks.
+   */
+  numberNetworks(numbers: Int32Array, numberOfLast: (position: number) => number): void {
+    const { share } = this;
     const { slotStart, slotTo, count } = this.plan;
-    const ends = new Int32Array(count);
     for (let k = count - 1; k >= 0; k--) {
+      const end = slotStart[k + 1]!;
       let s = slotStart[k]!;
-      while (s < slotStart[k + 1]! && this.share[s] === 0) s++;
-      ends[k] = s < slotStart[k + 1]! ? ends[slotTo[s]!]! : k;
+      while (s < end && share[s] === 0) s++;
+      numbers[k] = s < end ? numbers[slotTo[s]!]! : numberOfLast(k);
     }
-    return ends;
   }
 
-  /**
-   * Volts of every position; `v` holds on entry the volts wanted at the last position of each network. `inflow`: amps fed into the
-   * positions besides what the edges carry, overwritten.
-   */
+  /** Fills `v` with the volts of every position. `inflow`: amps fed into the positions besides what the edges carry, overwritten. */
   solve(v: Float64Array, inflow: Float64Array | null): void {
     const { inverse, rise, share } = this;
     const { slotStart, slotTo, count } = this.plan;
     if (inflow) this.carry(inflow);
     for (let k = count - 1; k >= 0; k--) {
-      if (inverse[k] === 0) continue;
       let sum = rise[k]!;
       if (inflow) sum += inflow[k]! * inverse[k]!;
       const end = slotStart[k + 1]!;

@@ -9,11 +9,12 @@ import type { Model } from "./model.ts";
 
 /** The solution of a settled model. */
 export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8Array): Solution {
-  const { count, kind, zeroOhm, sources } = model.table;
-  const balance = new Balance(model, inputW);
-  const { flowA, outOf, nodeV } = balance;
+  const { kind, zeroOhm, sources } = model.table;
+  const blank = blankSolution(model);
+  const { nodeV, branchA, outputA } = blank;
+  const balance = new Balance(model, inputW, nodeV, branchA);
   balance.settle();
-  const outputA = new Float64Array(count);
+  const { outOf } = balance;
   const rigidA = model.rigidFlows(outOf);
   for (const index of rigidA ? zeroOhm : []) {
     if (!model.isRigid(index)) continue;
@@ -23,27 +24,19 @@ export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8
     outOf[b]! -= amps;
     balance.gapW -= amps * model.emf[index]!;
     if (kind[index] === KIND.converter) outputA[index] = 0 - amps;
-    else flowA[index] = amps;
+    else branchA[index] = amps;
   }
+  for (const index of sources) branchA[index] = 0 - branchA[index]!;
+  const { known, network, areAllKnown } = model.assembly.networks();
+  if (!areAllKnown) for (let node = 0; node < nodeV.length; node++) if (known[node] === 0) nodeV[node] = 0;
+  blank.known.set(known);
+  blank.network.set(network);
+  blank.active.set(model.on);
+  blank.pulledIn.set(pulledIn);
   const residualA = largest(outOf);
-  for (const index of sources) flowA[index] = 0 - flowA[index]!;
-  const { known, network } = model.assembly.networks();
-  for (let node = 0; node < nodeV.length; node++) if (known[node] === 0) nodeV[node] = 0;
   const residualW = Math.abs(balance.gapW);
-  const solution: Solution = {
-    status: "ok",
-    nodeV,
-    known: known.slice(),
-    network: network.slice(),
-    branchA: flowA,
-    outputA,
-    active: model.on.slice(),
-    pulledIn: pulledIn.slice(),
-    residualA,
-    residualW,
-    conflict: [],
-  };
-  return Number.isFinite(residualA + residualW) ? solution : noSolution(model, "no-convergence", []);
+  if (!Number.isFinite(residualA + residualW)) return noSolution(model, "no-convergence", []);
+  return { ...blank, status: "ok", residualA, residualW, conflict: [] };
 }
 
 /** A solution that says why there is none. */
@@ -52,19 +45,28 @@ export function noSolution(
   status: Exclude<Solution["status"], "ok">,
   conflict: readonly number[],
 ): Solution {
-  const { count, nodeCount } = model.table;
+  const blank = blankSolution(model);
+  blank.network.fill(-1);
+  return { ...blank, status, residualA: 0, residualW: 0, conflict };
+}
+
+type SolutionArrays = Pick<Solution, "nodeV" | "known" | "network" | "branchA" | "outputA" | "active" | "pulledIn">;
+
+/** The arrays of a solution, all 0, side by side in one buffer: asking for memory once is a good part of a small solve. */
+function blankSolution({ table, circuit }: Model): SolutionArrays {
+  const { nodeCount, count } = table;
+  const relays = circuit.relays.length;
+  const buffer = new ArrayBuffer(8 * (nodeCount + 2 * count) + 4 * nodeCount + nodeCount + count + relays);
+  const networkAt = 8 * (nodeCount + 2 * count);
+  const knownAt = networkAt + 4 * nodeCount;
   return {
-    status,
-    nodeV: new Float64Array(nodeCount),
-    known: new Uint8Array(nodeCount),
-    network: new Int32Array(nodeCount).fill(-1),
-    branchA: new Float64Array(count),
-    outputA: new Float64Array(count),
-    active: new Uint8Array(count),
-    pulledIn: new Uint8Array(model.circuit.relays.length),
-    residualA: 0,
-    residualW: 0,
-    conflict,
+    nodeV: new Float64Array(buffer, 0, nodeCount),
+    branchA: new Float64Array(buffer, 8 * nodeCount, count),
+    outputA: new Float64Array(buffer, 8 * (nodeCount + count), count),
+    network: new Int32Array(buffer, networkAt, nodeCount),
+    known: new Uint8Array(buffer, knownAt, nodeCount),
+    active: new Uint8Array(buffer, knownAt + nodeCount, count),
+    pulledIn: new Uint8Array(buffer, knownAt + nodeCount + count, relays),
   };
 }
 
@@ -77,23 +79,24 @@ const SHARPEN_FROM = 2e-15;
  * cluster tells, count as carrying none.
  */
 class Balance {
-  /** Amps a to b of each branch; 0 for what is off. */
-  readonly flowA: Float64Array;
   /** Amps that leave each node in all. */
   readonly outOf: Float64Array;
-  readonly nodeV: Float64Array;
   /** Watts delivered by sources less watts used. */
   gapW = 0;
   private largestA = 0;
   private readonly model: Model;
   private readonly inputW: Float64Array;
+  private readonly nodeV: Float64Array;
+  private readonly flowA: Float64Array;
 
-  constructor(model: Model, inputW: Float64Array) {
+  /** Fills `nodeV` and `flowA` (amps a to b of each branch, 0 for what is off), which must be all 0. */
+  constructor(model: Model, inputW: Float64Array, nodeV: Float64Array, flowA: Float64Array) {
     this.model = model;
     this.inputW = inputW;
-    this.flowA = new Float64Array(model.table.count);
     this.outOf = model.outOf;
-    this.nodeV = model.nodeV.slice();
+    this.nodeV = nodeV;
+    this.flowA = flowA;
+    nodeV.set(model.nodeV);
   }
 
   /**
@@ -112,7 +115,7 @@ class Balance {
   private fill(correction: Float64Array | null): void {
     const { flowA, outOf, model } = this;
     const { on, nodeV, emf, g } = model;
-    const { a, b, kind, ohm, isZeroOhm, count } = model.table;
+    const { a, b, kind, ohm, count } = model.table;
     const { positionOf } = model.assembly;
     let gapW = 0;
     let largestA = 0;
@@ -123,13 +126,14 @@ class Balance {
       const to = b[i]!;
       let volts = nodeV[from]! - nodeV[to]! - emf[i]!;
       if (correction) volts += correction[positionOf[from]!]! - correction[positionOf[to]!]!;
-      let amps = 0;
-      if (kind[i]! > KIND.diode) {
+      let amps: number;
+      if (kind[i]! <= KIND.diode) {
+        // Adding 0 turns the -0 of a zero-ohm branch, whose conductance stands at 0, into 0.
+        amps = volts * g[i]! + 0;
+        gapW -= amps * (emf[i]! + amps * ohm[i]!);
+      } else {
         amps = this.drawA(i, volts);
         gapW -= this.usedW(i, volts, amps);
-      } else if (isZeroOhm[i] === 0) {
-        amps = volts * g[i]!;
-        gapW -= amps * (emf[i]! + amps * ohm[i]!);
       }
       flowA[i] = amps;
       outOf[from]! += amps;

@@ -83,16 +83,16 @@ function shortGroup(
 ): { node: number; wrong: number[] }[] {
   for (const diode of model.table.diodes) model.set(diode, conducting.has(diode));
   if (model.solveLinear() !== null) return [];
-  const { elimination, positionOf, zeroAt } = model.assembly;
+  const { elimination, positionOf } = model.assembly;
   const ohmAt = elimination.resistanceToZero();
-  const ends = elimination.networkEnds();
+  const { known } = model.assembly.networks();
   const diodes = model.table.diodes.filter((diode) => !model.absent[diode]);
   const responses = diodes.map((diode) => responseTo(model, diode));
   const moved: { node: number; wrong: number[] }[] = [];
   for (const node of nodes) {
     const at = positionOf[node]!;
     const ohm = ohmAt[at]!;
-    if (zeroAt[ends[at]!]! < 0 || ohm === 0) continue;
+    if (known[node] === 0 || ohm === 0) continue;
     const shortA = model.nodeV[node]! / ohm;
     const wrong = diodes.filter((diode, i) => isWrong(model, diode, model.volts(diode) - responses[i]![at]! * shortA));
     if (wrong.length > 0) moved.push({ node, wrong });
