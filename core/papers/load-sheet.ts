@@ -1,6 +1,6 @@
 import { formatNumber } from "../units/index.ts";
 import { headingBlock, pointsBlock, tableBlock, type Block, type Row } from "./layout/index.ts";
-import { deviceAmps, deviceRows, workingSituations, type WorkingSituation } from "./lists/index.ts";
+import { deviceAmps, deviceRows, usersOf, workingSituations, type WorkingSituation } from "./lists/index.ts";
 import type { Paper, PaperOptions, PaperSource } from "./paper.ts";
 import { printed } from "./printed.ts";
 import { ampsWords, partName } from "./words/index.ts";
@@ -39,9 +39,7 @@ function loadPages(source: PaperSource, options: PaperOptions): string[] {
 }
 
 function loadTable(source: PaperSource, situations: readonly WorkingSituation[], widthMm: number): Block {
-  const loads = source.netlist.parts.filter((part) =>
-    part.elements.some(({ spec }) => spec.type === "converter" || (spec.type === "load" && spec.role === "use")),
-  );
+  const loads = usersOf(source).map(({ part }) => part);
   const rows = loads.map(({ part }): Row => ({
     cells: [partName(part), ...situations.map(({ readings }) => loadWords(readings.parts[part.id]))],
   }));

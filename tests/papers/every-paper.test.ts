@@ -1,5 +1,7 @@
 import { describe, expect, test } from "vitest";
+import { analyse } from "../../core/analyse.ts";
 import type { Document } from "../../core/document/index.ts";
+import { EXAMPLES } from "../../core/examples/index.ts";
 import { paperFiles, paperOf, papers } from "../../core/papers/index.ts";
 import { awningLamps } from "./support/awning-lamps.ts";
 import { troubleOnPages } from "./support/sheet-checks.ts";
@@ -66,6 +68,12 @@ describe.each(papers)("$kind", (paper) => {
     expect(paperOf(paper.kind)).toBe(paper);
     expect(paper.about).toMatch(/^[A-Z].*\.$/);
   });
+});
+
+test.each(EXAMPLES)("every paper of the demo $name prints on A5", ({ document }) => {
+  const { study, report } = analyse(document);
+  const source = { document, netlist: study.netlist, report };
+  for (const paper of papers) expect(troubleOnPages(paper.pages(source, a5), a5Size)).toEqual([]);
 });
 
 test("a kind nobody prints has no paper", () => {

@@ -65,6 +65,13 @@ describe("function", () => {
   });
 });
 
+test("a lamp that is on at rest against its intent does not pass", () => {
+  const wires = awningLamps.wires.map((wire) => (wire.id === "w6" ? { ...wire, from: "k1.87a" } : wire));
+  const [rest] = functionSteps(sourceOf({ ...awningLamps, wires }));
+  expect(rest!.rows[0]!.expected).toMatch(/^ON, /);
+  expect(rest!.rows[0]!.pass).toBe("SHOULD BE OFF: put right first");
+});
+
 describe("loaded drop", () => {
   const rows = dropSteps(source)[0]!.rows.map((row) => ({ ...row, red: plain(row.red), black: plain(row.black) }));
 

@@ -48,11 +48,30 @@ export interface PageSetting {
 
 const JOINT_MM = 0.75;
 const HALF_STROKE_MM = 0.1;
+const ROUNDS = 4;
+/** With more left out than this the page is simply too small. */
+const WORTH_A_ROUND = 6;
 /** Longer names are cut on the drawing; the lists give them in full. */
 const LONGEST_NAME_MM = 48;
 
-/** One page of the drawing: symbols, wires, marks, and lettering of 9 pt that touches nothing. */
+/**
+ * One page of the drawing: symbols, wires, marks, and lettering of 9 pt that touches nothing. What found no room is tried again,
+ * choosing before the rest; the best of a few rounds is taken.
+ */
 export function drawPage(tile: Tile, words: DrawingWords, setting: PageSetting): DrawnPage {
+  let first: ReadonlySet<string> = new Set();
+  let best: DrawnPage | null = null;
+  for (let round = 0; round < ROUNDS; round++) {
+    const page = drawRound(tile, words, setting, first);
+    if (best === null || page.crowded.length < best.crowded.length) best = page;
+    if (best.crowded.length === 0 || best.crowded.length > WORTH_A_ROUND) break;
+    first = new Set([...page.crowded, ...first]);
+  }
+  return best!;
+}
+
+/** `first`: ids of wires and parts that choose their place before the others. */
+function drawRound(tile: Tile, words: DrawingWords, setting: PageSetting, first: ReadonlySet<string>): DrawnPage {
   const view = viewInto(tile.box, setting.room, setting.mmPerStep, setting.atTop);
   const free = clearings(setting.room);
   const routes = tile.wires.map((piece) => ({ piece, route: piece.route.map((point) => onPage(view, point)) }));
@@ -61,8 +80,10 @@ export function drawPage(tile: Tile, words: DrawingWords, setting: PageSetting):
   const lettering = tile.parts.flatMap((part) => symbolLettering(part, view, free));
   for (const part of tile.parts) free.blockBox(growBox(boxOnPage(view, part.box), -0.2));
   const cuts = cutEndsOf(routes, setting, free);
-  const partWords = placePartsWords(tile.parts, words, view, free);
-  const wireWords = placeWiresWords(routes, words, free);
+  const firstWires = placeWiresWords(routes, words, free, (id) => first.has(id));
+  const partWords = placePartsWords(firstBefore(tile.parts, first), words, view, free);
+  const wireWords = placeWiresWords(routes, words, free, (id) => !first.has(id));
+  const said = [cuts, firstWires, partWords, wireWords];
   const shapes = tile.parts.flatMap((part) => part.strokes.map((stroke) => strokeInk(stroke, view)));
   const bottom = boxOnPage(view, tile.box).bottom;
   return {
@@ -80,13 +101,15 @@ export function drawPage(tile: Tile, words: DrawingWords, setting: PageSetting):
       ...shapes,
       ...marks,
       ...lettering,
-      ...cuts.ink,
-      ...partWords.ink,
-      ...wireWords.ink,
+      ...said.flatMap(({ ink }) => ink),
     ],
-    bottomMm: Math.max(bottom, cuts.bottomMm, partWords.bottomMm, wireWords.bottomMm),
-    crowded: [...partWords.crowded, ...wireWords.crowded],
+    bottomMm: Math.max(bottom, ...said.map(({ bottomMm }) => bottomMm)),
+    crowded: said.flatMap(({ crowded }) => crowded),
   };
+}
+
+function firstBefore(parts: readonly PartPicture[], first: ReadonlySet<string>): PartPicture[] {
+  return [...parts.filter(({ id }) => first.has(id)), ...parts.filter(({ id }) => !first.has(id))];
 }
 
 function terminalMarks(tile: Tile, words: DrawingWords, view: View, free: Clearings): string[] {
@@ -171,7 +194,12 @@ function placePartsWords(parts: readonly PartPicture[], words: DrawingWords, vie
  * Short wires choose first: they have the fewest places. Of a wire that runs off the page and comes back, the longest piece
  * says everything, the others only whose they are.
  */
-function placeWiresWords(routes: readonly PieceOnPage[], words: DrawingWords, free: Clearings): Lettered {
+function placeWiresWords(
+  routes: readonly PieceOnPage[],
+  words: DrawingWords,
+  free: Clearings,
+  isMeant: (id: string) => boolean,
+): Lettered {
   const lettered = nothingYet();
   const own = ownRuns(routes.map(({ route }) => route));
   const pieces = routes.map(({ piece, route }, at) => ({
@@ -181,7 +209,8 @@ function placeWiresWords(routes: readonly PieceOnPage[], words: DrawingWords, fr
   }));
   const longest = new Map<string, number>();
   for (const { id, lengthMm } of pieces) longest.set(id, Math.max(lengthMm, longest.get(id) ?? 0));
-  for (const { id, runs, lengthMm } of pieces.sort((a, b) => a.lengthMm - b.lengthMm)) {
+  const meant = pieces.filter(({ id }) => isMeant(id));
+  for (const { id, runs, lengthMm } of meant.sort((a, b) => a.lengthMm - b.lengthMm)) {
     const isMain = lengthMm === longest.get(id);
     const full = isMain ? placeWireWords(words.wireWords(id), runs, free) : null;
     if (isMain && !full) lettered.crowded.push(id);

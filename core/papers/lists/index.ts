@@ -14,3 +14,4 @@ export * from "./wire-groups.ts";
 export * from "./change-rows.ts";
 export * from "./ladder-rows.ts";
 export * from "./loss-rows.ts";
+export * from "./users.ts";

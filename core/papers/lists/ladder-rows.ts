@@ -3,6 +3,7 @@ import type { PaperSource } from "../paper.ts";
 import { partName, terminalName, wireName } from "../words/index.ts";
 import { conductionOf, type WayStep } from "./conduction.ts";
 import type { WorkingSituation } from "./situations.ts";
+import { usersOf } from "./users.ts";
 
 /** Volts to battery negative along the way a load's current takes, from the source to the load and on into its return. */
 export interface Ladder {
@@ -20,13 +21,11 @@ export interface Rung {
 /** A ladder for every part that is on in the situation. */
 export function ladders(source: PaperSource, { id, readings }: WorkingSituation): Ladder[] {
   const conduction = conductionOf(source, id);
-  return source.netlist.parts.flatMap((part) => {
-    const use = part.elements.find(({ spec }) => spec.type === "load" || spec.type === "converter");
-    if (!use || readings.parts[part.part.id]?.on !== true) return [];
-    const way = conduction.wayTo(use.a);
+  return usersOf(source).flatMap(({ part, element, minus }) => {
+    if (readings.parts[part.part.id]?.on !== true) return [];
+    const way = conduction.wayTo(element.a);
     const start = spotAt(source, way[0]?.from ?? -1, null);
     const feed = way.flatMap((step) => rung(source, readings.terminals, step));
-    const minus = part.terminals.find(({ node }) => node === use.b);
     const last: Rung[] = minus
       ? [
           {

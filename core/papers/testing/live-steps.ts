@@ -1,6 +1,15 @@
 import type { NetPart, NetTerminal } from "../../netlist/index.ts";
-import { conductionOf, isHotAtRest, wireGroups, workingSituations, type WorkingSituation } from "../lists/index.ts";
+import {
+  conductionOf,
+  isHotAtRest,
+  type User,
+  type WorkingSituation,
+  usersOf,
+  wireGroups,
+  workingSituations,
+} from "../lists/index.ts";
 import { unbroken } from "../layout/index.ts";
+import type { ReportSituation } from "../../report/index.ts";
 import type { PaperSource } from "../paper.ts";
 import { partName, terminalName } from "../words/index.ts";
 import { voltsText, type TestRow, type TestStep } from "./test-step.ts";
@@ -41,30 +50,30 @@ export function functionSteps(source: PaperSource): TestStep[] {
   return cases.map(({ name, set, readings }) => ({
     title: `Function: ${name}`,
     set,
-    rows: usersOf(source).flatMap((part): TestRow[] => {
-      const reading = readings.parts[part.part.id];
-      const [red, black] = part.terminals;
-      if (reading?.on === undefined || !red || !black) return [];
-      return [
-        {
-          red: terminalName(red),
-          black: terminalName(black),
-          meter: "V",
-          expected: onWords(reading.on, reading.volts),
-          pass:
-            reading.on === true && typeof reading.volts === "number"
-              ? `on, ${within(reading.volts)}`
-              : reading.on === false
-                ? "stays off"
-                : "",
-          look:
-            reading.on === true
-              ? `fuse, relay, then ground of ${partName(part.part)}`
-              : "a second feed: backfeed, wrong pin",
-        },
-      ];
-    }),
+    rows: usersOf(source).flatMap((user) => functionRow(user, readings, readings === rest)),
   }));
+}
+
+function functionRow(user: User, readings: ReportSituation, isRest: boolean): TestRow[] {
+  const { part, plus, minus } = user;
+  const reading = readings.parts[part.part.id];
+  if (reading?.on === undefined || !plus || !minus) return [];
+  const { on, volts } = reading;
+  const mustBeOff = isRest && user.element.spec.type === "load" && user.element.spec.mustBeOffAtRest;
+  return [
+    {
+      red: terminalName(plus),
+      black: terminalName(minus),
+      meter: "V",
+      expected: onWords(on, volts),
+      pass: on === null ? "" : !on ? "stays off" : mustBeOff ? "SHOULD BE OFF: put right first" : onLimits(volts),
+      look: on ? `fuse, relay, then ground of ${partName(part.part)}` : "a second feed: backfeed, wrong pin",
+    },
+  ];
+}
+
+function onLimits(volts: number | null | undefined): string {
+  return typeof volts === "number" ? `on, ${within(volts)}` : "on";
 }
 
 function onWords(on: boolean | null, volts: number | null | undefined): string {
@@ -95,13 +104,6 @@ function chargeRow({ part, terminals }: NetPart, { name, readings }: WorkingSitu
       look: `alternator, belt, its cable (${name})`,
     },
   ];
-}
-
-/** Parts a person sees as on or off. */
-export function usersOf({ netlist }: PaperSource): NetPart[] {
-  return netlist.parts.filter(({ elements }) =>
-    elements.some(({ spec }) => spec.type === "converter" || (spec.type === "load" && spec.role === "use")),
-  );
 }
 
 function within(volts: number): string {

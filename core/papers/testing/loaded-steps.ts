@@ -1,9 +1,16 @@
-import type { NetElement, NetPart, NetTerminal } from "../../netlist/index.ts";
+import type { NetElement, NetTerminal } from "../../netlist/index.ts";
 import type { ReportSituation } from "../../report/index.ts";
-import { conductionOf, deviceAmps, deviceRows, workingSituations, type WorkingSituation } from "../lists/index.ts";
+import {
+  conductionOf,
+  deviceAmps,
+  deviceRows,
+  usersOf,
+  workingSituations,
+  type User,
+  type WorkingSituation,
+} from "../lists/index.ts";
 import type { PaperSource } from "../paper.ts";
 import { ampsWords, partName, terminalName } from "../words/index.ts";
-import { usersOf } from "./live-steps.ts";
 import { voltsText, type TestRow, type TestStep } from "./test-step.ts";
 
 /** A drop passes up to this much over the solved one, and by this share of it: meters and terminals differ. Our own choice. */
@@ -20,7 +27,7 @@ export function dropSteps(source: PaperSource): TestStep[] {
     title: `Loaded drop: ${situation.name}`,
     set: `${situation.set}; everything working`,
     rows: [
-      ...usersOf(source).flatMap((part) => loadDrops(part, situation, source)),
+      ...usersOf(source).flatMap((user) => loadDrops(user, situation, source)),
       ...source.netlist.elements.flatMap((element) => elementDrop(element, situation.readings)),
     ],
   }));
@@ -49,24 +56,17 @@ export function ampsSteps(source: PaperSource): TestStep[] {
   }));
 }
 
-function loadDrops(part: NetPart, situation: WorkingSituation, source: PaperSource): TestRow[] {
-  if (situation.readings.parts[part.part.id]?.on !== true) return [];
-  const use = part.elements.find(({ spec }) => spec.type === "load" || spec.type === "converter");
-  const way = use ? conductionOf(source, situation.id).wayTo(use.a) : [];
-  const pole = source.netlist.elements.find(({ spec, a }) => spec.type === "source" && a === way[0]?.from);
-  if (!use || !pole || pole.spec.type !== "source") return [];
-  const at = (terminal: string) => source.netlist.terminalAt.get(`${pole.part.part.id}.${terminal}`);
-  const plus = at(pole.spec.plus);
-  const minus = at(pole.spec.minus);
-  const [loadPlus, loadMinus] = part.terminals;
+function loadDrops({ part, element, plus, minus }: User, situation: WorkingSituation, source: PaperSource): TestRow[] {
+  const { readings } = situation;
+  if (readings.parts[part.part.id]?.on !== true) return [];
+  const start = conductionOf(source, situation.id).wayTo(element.a)[0]?.from;
+  const pole = source.netlist.elements.find(({ spec, a }) => spec.type === "source" && a === start);
+  const poleAt = (node: number | undefined) => pole?.part.terminals.find((terminal) => terminal.node === node);
+  const [feed, back] = [poleAt(pole?.a), poleAt(pole?.b)];
   const name = partName(part.part);
   return [
-    ...(plus && loadPlus
-      ? drop(plus, loadPlus, situation.readings, `feed of ${name}: joints, contacts, then size`)
-      : []),
-    ...(minus && loadMinus
-      ? drop(loadMinus, minus, situation.readings, `return of ${name}: studs and joints first`)
-      : []),
+    ...(feed && plus ? drop(feed, plus, readings, `feed of ${name}: joints, contacts, then size`) : []),
+    ...(back && minus ? drop(minus, back, readings, `return of ${name}: studs and joints first`) : []),
   ];
 }
 
