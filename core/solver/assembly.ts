@@ -29,12 +29,11 @@ export class Assembly {
   readonly elimination: Elimination;
   /** Position of each node's cluster in the elimination. */
   readonly positionOf: Int32Array;
-  /** Best reference node in the cluster at each position, or -1. */
-  readonly zeroAt: Int32Array;
+  /** Best reference node of each cluster that has one, by position. */
+  private readonly zeroAt = new Map<number, number>();
   private readonly table: BranchTable;
-  /** The slot each branch adds to, or -1 where both its ends are in one cluster; and which position owns it. */
+  /** The slot each branch adds to, or -1 where both its ends are in one cluster. */
   private readonly slotOf: Int32Array;
-  private readonly ownerOf: Int32Array;
   /** Chains of the branches that share a slot, in ascending order: the first of each slot, the next of each branch. */
   private readonly firstOnSlot: Int32Array;
   private readonly nextOnSlot: Int32Array;
@@ -62,16 +61,13 @@ export class Assembly {
     for (const node of references) if (!zeros.has(clusterOf[node]!)) zeros.set(clusterOf[node]!, node);
     const plan = planElimination(this.clusters.count, ends.subarray(0, used), [...zeros.keys()].reverse());
     this.elimination = new Elimination(plan);
-    this.positionOf = new Int32Array(nodeCount);
-    for (let node = 0; node < nodeCount; node++) this.positionOf[node] = plan.positionOf[clusterOf[node]!]!;
-    this.zeroAt = new Int32Array(plan.count).fill(-1);
-    for (const [cluster, node] of zeros) this.zeroAt[plan.positionOf[cluster]!] = node;
+    this.positionOf = links.length === 0 ? plan.positionOf : clusterOf.map((cluster) => plan.positionOf[cluster]!);
+    for (const [cluster, node] of zeros) this.zeroAt.set(plan.positionOf[cluster]!, node);
     this.positionV = new Float64Array(plan.count);
     this.inflow = new Float64Array(plan.count);
     this.networkAt = new Int32Array(plan.count);
     this.networksFound = { known: new Uint8Array(nodeCount), network: new Int32Array(nodeCount), areAllKnown: true };
     this.slotOf = new Int32Array(count).fill(-1);
-    this.ownerOf = new Int32Array(count);
     this.firstOnSlot = new Int32Array(plan.slotTo.length).fill(-1);
     this.nextOnSlot = new Int32Array(count).fill(-1);
     this.findSlots();
@@ -86,7 +82,6 @@ export class Assembly {
       const owner = Math.min(left, right);
       const slot = this.elimination.slotBetween(owner, Math.max(left, right));
       this.slotOf[i] = slot;
-      this.ownerOf[i] = owner;
       this.nextOnSlot[i] = this.firstOnSlot[slot]!;
       this.firstOnSlot[slot] = i;
     }
@@ -94,7 +89,7 @@ export class Assembly {
 
   loadAll(values: LinearBranches): void {
     const { zeroAt, elimination, clusters } = this;
-    for (let k = 0; k < zeroAt.length; k++) if (zeroAt[k]! >= 0) elimination.hold(k, 0 - clusters.offset[zeroAt[k]!]!);
+    for (const [position, node] of zeroAt) elimination.hold(position, 0 - clusters.offset[node]!);
     for (let i = 0; i < this.slotOf.length; i++) {
       if (this.slotOf[i]! >= 0 && this.firstOnSlot[this.slotOf[i]!] === i) this.load(i, values);
     }
@@ -106,7 +101,7 @@ export class Assembly {
     if (slot < 0) return;
     const { a, b } = this.table;
     const { offset } = this.clusters;
-    const owner = this.ownerOf[branch]!;
+    const owner = Math.min(this.positionOf[a[branch]!]!, this.positionOf[b[branch]!]!);
     let slotG = 0;
     let slotH = 0;
     for (let i = this.firstOnSlot[slot]!; i >= 0; i = this.nextOnSlot[i]!) {
@@ -159,7 +154,7 @@ export class Assembly {
     if (this.networksShape === elimination.shape) return networksFound;
     const { known, network } = networksFound;
     let count = 0;
-    elimination.numberNetworks(networkAt, (last) => (zeroAt[last]! < 0 ? -1 : count++));
+    elimination.numberNetworks(networkAt, (last) => (zeroAt.has(last) ? count++ : -1));
     let areAllKnown = true;
     for (let node = 0; node < network.length; node++) {
       const number = networkAt[positionOf[node]!]!;

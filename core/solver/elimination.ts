@@ -34,7 +34,7 @@ export class Elimination {
   private readonly inverse: Float64Array;
   /** Volts of each position with all later ones at 0; of the last of a network, the volts it is held at. */
   private readonly rise: Float64Array;
-  private readonly heldAt: Float64Array;
+  private readonly heldAt = new Map<number, number>();
   private readonly isDirty: Uint8Array;
   private dirty: Int32Array;
   private dirtyCount = 0;
@@ -51,7 +51,6 @@ export class Elimination {
     this.share = new Float64Array(slots);
     this.inverse = new Float64Array(plan.count);
     this.rise = new Float64Array(plan.count);
-    this.heldAt = new Float64Array(plan.count);
     this.isDirty = new Uint8Array(plan.count);
     this.dirty = new Int32Array(plan.count);
   }
@@ -78,15 +77,17 @@ export class Elimination {
 
   /** Sets the volts a position is held at whenever it is the last of its network: 0 unless told. */
   hold(position: number, volts: number): void {
-    if (this.heldAt[position] === volts) return;
-    this.heldAt[position] = volts;
+    if ((this.heldAt.get(position) ?? 0) === volts) return;
+    this.heldAt.set(position, volts);
     this.markDirty(position);
   }
 
   private markDirty(position: number): void {
-    for (let k = position; k >= 0 && this.isDirty[k] === 0; k = this.plan.parent[k]!) {
+    const { slotStart, slotTo } = this.plan;
+    for (let k = position; this.isDirty[k] === 0; k = slotTo[slotStart[k]!]!) {
       this.isDirty[k] = 1;
       this.dirty[this.dirtyCount++] = k;
+      if (slotStart[k] === slotStart[k + 1]) return;
     }
   }
 
@@ -135,7 +136,7 @@ export class Elimination {
     }
     const inverse = Math.abs(sumG) > NOTHING ? 1 / sumG : 0;
     this.inverse[k] = inverse;
-    this.rise[k] = inverse === 0 ? this.heldAt[k]! : -sumH * inverse;
+    this.rise[k] = inverse === 0 ? (this.heldAt.get(k) ?? 0) : -sumH * inverse;
     for (let s = first; s < end; s++) {
       const before = share[s]!;
       share[s] = g[s]! * inverse;

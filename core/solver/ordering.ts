@@ -10,11 +10,12 @@
 export interface EliminationPlan {
   readonly count: number;
   readonly positionOf: Int32Array;
-  /** Slots of position k are slotStart[k] .. slotStart[k + 1] - 1: its neighbours at the time it goes, in ascending position. */
+  /**
+   * Slots of position k are slotStart[k] .. slotStart[k + 1] - 1: its neighbours at the time it goes, in ascending position. The first
+   * is the next position whose slots the elimination of k changes.
+   */
   readonly slotStart: Int32Array;
   readonly slotTo: Int32Array;
-  /** Next position whose slots an elimination changes, or -1. */
-  readonly parent: Int32Array;
   /** For position a, the slots (k to a) with further slots behind them: those whose elimination spreads onto a's own slots. */
   readonly columnStart: Int32Array;
   readonly columnSlot: Int32Array;
@@ -346,9 +347,7 @@ function layOut(record: Record, positionOf: Int32Array): EliminationPlan {
     }
     slotStart[k + 1] = used;
   }
-  const parent = new Int32Array(count).fill(-1);
-  for (let k = 0; k < count; k++) if (slotStart[k]! < slotStart[k + 1]!) parent[k] = slotTo[slotStart[k]!]!;
-  return { count, positionOf, slotStart, slotTo, parent, ...spreadLists(count, slotStart, slotTo) };
+  return { count, positionOf, slotStart, slotTo, ...spreadLists(count, slotStart, slotTo) };
 }
 
 type SpreadLists = Pick<EliminationPlan, "columnStart" | "columnSlot" | "columnEnd" | "targetStart" | "targets">;

@@ -103,9 +103,9 @@ function shortGroup(
 
 /** Volts every position rises by when one ampere is fed in at the diode's anode and taken out at its cathode. */
 function responseTo(model: Model, diode: number): Float64Array {
-  const { elimination, positionOf, zeroAt } = model.assembly;
+  const { elimination, positionOf } = model.assembly;
   const { a, b } = model.circuit.branches[diode]!;
-  const volts = new Float64Array(zeroAt.length);
+  const volts = new Float64Array(elimination.plan.count);
   volts[positionOf[a]!]! += 1;
   volts[positionOf[b]!]! -= 1;
   elimination.respond(volts);
