@@ -30,18 +30,25 @@ export class BoxGrid {
     });
   }
 
-  /** Numbers of all boxes in the cells that `box` covers, each once; some may lie just outside it. */
+  /** Numbers of all boxes in the cells that `box` covers, each once; some may lie outside it. */
   near(box: Box): number[] {
     const found: number[] = [];
     const question = ++this.question;
-    this.eachCell(box, (key) => {
-      for (const index of this.cells.get(key) ?? []) {
+    const look = (cell: readonly number[]) => {
+      for (const index of cell) {
         if (this.foundIn[index] === question) continue;
         this.foundIn[index] = question;
         found.push(index);
       }
-    });
+    };
+    // Asked about more cells than there are, it is quicker to go through those there are.
+    if (this.cellsIn(box) > this.cells.size) for (const cell of this.cells.values()) look(cell);
+    else this.eachCell(box, (key) => look(this.cells.get(key) ?? []));
     return found;
+  }
+
+  private cellsIn({ left, top, right, bottom }: Box): number {
+    return ((right - left) / this.cellSize + 1) * ((bottom - top) / this.cellSize + 1);
   }
 
   private eachCell(box: Box, visit: (key: number) => void): void {
