@@ -89,6 +89,9 @@ function findCommands(commands: readonly Command[], sought: string, state: Edito
   const holds = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
   const rank = (command: Command) => (holds(command.title) ? 0 : 2) + (whyNot(command, state) === null ? 0 : 1);
   return commands
-    .filter((command) => holds(`${command.title} ${command.group} ${command.words ?? ""}`))
+    .filter(
+      (command) =>
+        command.id !== "show command-box" && holds(`${command.title} ${command.group} ${command.words ?? ""}`),
+    )
     .toSorted((a, b) => rank(a) - rank(b));
 }
