@@ -113,7 +113,7 @@ class BoardInput {
   }
 
   key(event: KeyboardEvent, isDown: boolean): void {
-    if (event.key === " " && (this.isOver || !isDown) && !isTyping(event.target)) {
+    if (event.key === " " && (this.isOver || !isDown) && !isTyping(event.target) && !isPressable(event.target)) {
       this.navigated({ type: "space", isDown });
       if (isDown && this.isOver) event.preventDefault();
       return;
@@ -197,8 +197,14 @@ class BoardInput {
 }
 
 function isTyping(target: EventTarget | null): boolean {
-  return (
-    target instanceof HTMLElement &&
-    target.closest("input, textarea, select, button, [contenteditable], dialog, [role=dialog]") !== null
-  );
+  return isWithin(target, "input, textarea, select, [contenteditable], dialog, [role=dialog]");
+}
+
+/** Where the space bar presses something. */
+function isPressable(target: EventTarget | null): boolean {
+  return isWithin(target, "button, a, summary, [role=button], [role=menuitem]");
+}
+
+function isWithin(target: EventTarget | null, selector: string): boolean {
+  return target instanceof HTMLElement && target.closest(selector) !== null;
 }

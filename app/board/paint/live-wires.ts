@@ -10,6 +10,10 @@ import { traceBeads, traceChevrons, traceTicks } from "./wire-patterns.ts";
 const LOAD_A = [0, 2, 10, 40, Infinity];
 const LOAD_WIDTH = [0.11, 0.14, 0.19, 0.26, 0.34];
 
+const LEAST_PX = 1.6;
+/** The double line of what is always hot: its least width in grid steps and CSS pixels, and the share of it left open. */
+const DOUBLE = { width: 0.17, leastPx: 3, gap: 0.36 };
+
 /** Standing of the metal a wire is part of: that of its terminals. */
 export type StandingOfWire = (wire: SceneWire) => number;
 
@@ -76,14 +80,16 @@ function drawWireClass(ink: Ink, { wires, colour, width, standing }: WireClass):
   const { context, palette, stepPx } = ink;
   context.beginPath();
   for (const wire of wires) traceRoute(context, wire.picture, true);
+  const isDouble = standing === STANDING.always;
+  const outerWidth = Math.max(width, isDouble ? DOUBLE.width : 0, (isDouble ? DOUBLE.leastPx : LEAST_PX) / stepPx);
   context.strokeStyle = palette[colour];
-  context.lineWidth = Math.max(width, 1.6 / stepPx);
+  context.lineWidth = outerWidth;
   if (standing === STANDING.switched) context.setLineDash([0.7, 0.35]);
   context.stroke();
   context.setLineDash([]);
-  if (standing !== STANDING.always) return;
+  if (!isDouble) return;
   context.strokeStyle = palette.paper;
-  context.lineWidth = Math.max(width * 0.3, 0.8 / stepPx);
+  context.lineWidth = outerWidth * DOUBLE.gap;
   context.stroke();
 }
 

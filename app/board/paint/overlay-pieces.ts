@@ -60,7 +60,7 @@ function selectionPieces(frame: Frame, scene: Scene, margin: number): Piece[] {
 }
 
 function frameOf(box: Box, lift: Lift | null): Box {
-  return moveBox(growBox(box, 0.35), lift?.dx ?? 0, lift?.dy ?? 0);
+  return moveBox(growBox(box, 0.2), lift?.dx ?? 0, lift?.dy ?? 0);
 }
 
 /** Hulls of large groups by what is lifted, which stays the same object as long as the drag goes on. */
@@ -130,7 +130,7 @@ function drawHandles({ context, palette, stepPx }: Ink, route: readonly Point[])
 function hover(id: string, scene: Scene, margin: number): Piece | null {
   const part = scene.parts.get(id);
   if (part !== null) {
-    const box = growBox(part.picture.box, 0.25);
+    const box = growBox(part.picture.box, 0.2);
     return {
       key: `hover ${id} ${box.left} ${box.top}`,
       boxes: [growBox(box, margin)],

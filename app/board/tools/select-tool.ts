@@ -90,7 +90,8 @@ function pressed(event: PointerStep, sheet: Sheet): Step<SelectState> {
 }
 
 function held(press: Press, event: PointerStep, sheet: Sheet): Step<SelectState> {
-  if (!press.isTouch) return calm([], { phase: "pressed", press });
+  // A mouse has its second button for the menu, and a finger on a push button is holding it down.
+  if (!press.isTouch || press.momentary !== null) return calm([], { phase: "pressed", press });
   return { ...menu(event, sheet, released({ phase: "pressed", press })), state: { phase: "spent" } };
 }
 

@@ -166,6 +166,12 @@ describe("a menu", () => {
     expect(transactions).toEqual([]);
   });
 
+  it("stays shut while a finger holds down a control that springs back", () => {
+    const finger = { isTouch: true };
+    const events = [point("down", 2, 10, finger), point("hold", 2, 10, finger)];
+    expect(run(selectTool, sheetOf(sheet([control(true)])), events).acts).toEqual([{ act: "flick", controlId: "s1" }]);
+  });
+
   it("keeps a selection that its target is part of", () => {
     const { selection } = run(selectTool, sheetOf(two, ["e1", "e2"]), [point("menu", 2, 0)]);
     expect([...selection]).toEqual(["e1", "e2"]);
