@@ -63,7 +63,7 @@ export const recoveryBedPutRight = putRight(
     { op: "set-props", id: "k1", change: { makeRatedA: 400 } },
     {
       op: "add-part",
-      part: { id: "s2", kind: "switch", label: "Isolator", at: [10, 5], props: { ratedA: 400, milliohm: 0.2 } },
+      part: { id: "s2", kind: "switch", label: "Isolator", at: [12, 5], props: { ratedA: 400, milliohm: 0.2 } },
     },
     { op: "set-wire", id: "w1", change: { to: "s2.1", metres: 0.2 } },
     {
