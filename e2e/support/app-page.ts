@@ -47,6 +47,13 @@ export class AppPage {
     return this.page.locator(".board canvas");
   }
 
+  /** Where the Board lies on the page. */
+  async boardBox(): Promise<{ x: number; y: number; width: number; height: number }> {
+    const box = await this.page.locator(".board").boundingBox();
+    if (box === null) throw new Error("boardBox: no Board on the page");
+    return box;
+  }
+
   /** The button with the drawing's title and how it is kept. */
   get drawingName(): Locator {
     return this.page.getByRole("banner").getByTitle("Drawings");

@@ -62,8 +62,7 @@ export class BoardHand {
   }
 
   async #spotOnBoard(across: number, down: number): Promise<Spot> {
-    const box = await this.#app.page.locator(".board").boundingBox();
-    if (box === null) throw new Error("BoardHand: no Board on the page");
+    const box = await this.#app.boardBox();
     return { x: box.x + box.width * across, y: box.y + box.height * down };
   }
 }

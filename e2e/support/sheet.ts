@@ -1,7 +1,7 @@
 import type { Document } from "../../core/document/index.ts";
 import { pictureOf, type Picture } from "../../core/picture/index.ts";
 import type { View } from "../../app/board/board-controller.ts";
-import { viewOfAll } from "../../app/board/zoom.ts";
+import { viewOfAll, zoomedAt } from "../../app/board/zoom.ts";
 import type { AppPage } from "./app-page.ts";
 
 export interface Spot {
@@ -10,33 +10,47 @@ export interface Spot {
 }
 
 /**
- * Where on the screen the things of the drawing lie, as an eye would see it: the whole drawing is brought into view, and from the
- * saved file follows what is where. Good until the view moves.
+ * Where on the screen the things of the drawing lie, as an eye would see it. Good until the view or the drawing changes; `panned` and
+ * `pinched` go along with the hand.
  */
 export class Sheet {
   readonly #picture: Picture;
   readonly #view: View;
-  readonly #corner: Spot;
 
-  private constructor(document: Document, board: Spot & { readonly width: number; readonly height: number }) {
-    this.#picture = pictureOf(document);
-    this.#view = viewOfAll(this.#picture.box, { width: Math.round(board.width), height: Math.round(board.height) });
-    this.#corner = board;
+  /** `view` is in CSS pixels of the page. */
+  private constructor(picture: Picture, view: View) {
+    this.#picture = picture;
+    this.#view = view;
   }
 
-  /** Brings the whole drawing into view and looks at it. */
+  /** Brings the whole drawing into view; from the saved file follows what is where. */
   static async look(app: AppPage): Promise<Sheet> {
     await app.page.keyboard.press("Control+0");
-    const box = await app.page.locator(".board").boundingBox();
-    if (box === null) throw new Error("Sheet.look: no Board on the page");
-    return new Sheet(await app.saved(), box);
+    return Sheet.inView(app, await app.saved());
+  }
+
+  /** A drawing known beforehand, wholly in view as it is when it has just been opened. */
+  static async inView(app: AppPage, document: Document): Promise<Sheet> {
+    const { x, y, width, height } = await app.boardBox();
+    const picture = pictureOf(document);
+    const view = viewOfAll(picture.box, { width: Math.round(width), height: Math.round(height) });
+    return new Sheet(picture, { ...view, x: view.x + x, y: view.y + y });
+  }
+
+  panned(dx: number, dy: number): Sheet {
+    return new Sheet(this.#picture, { ...this.#view, x: this.#view.x + dx, y: this.#view.y + dy });
+  }
+
+  /** `factor` times nearer about a spot of the page. */
+  pinched(factor: number, about: Spot): Sheet {
+    return new Sheet(this.#picture, zoomedAt(this.#view, factor, about));
   }
 
   /** The spot of the screen over a spot of the sheet, in grid steps. */
   spot([x, y]: readonly [number, number]): Spot {
     return {
-      x: this.#corner.x + this.#view.x + x * this.#view.scale,
-      y: this.#corner.y + this.#view.y + y * this.#view.scale,
+      x: this.#view.x + x * this.#view.scale,
+      y: this.#view.y + y * this.#view.scale,
     };
   }
 
