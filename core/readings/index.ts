@@ -3,3 +3,4 @@ export { readSituation, readSituations, solveCombination, solverOf, REST } from 
 export { ampsThrough, isOn, sourceVolts, voltsBetween } from "./part-reading.ts";
 export { solveWithout } from "./solve-without.ts";
 export { startSolution } from "./start-reading.ts";
+export { daysToHalf, restDeliveries } from "./rest-drain.ts";

@@ -76,6 +76,9 @@ function readElement(element: NetElement, solution: Solution, feedV: Float64Arra
   }
 }
 
+/** Less than this is leakage. Amps. */
+const NO_CURRENT_A = 1e-6;
+
 function readLoad(
   load: Load,
   element: NetElement,
@@ -88,7 +91,9 @@ function readLoad(
   const basic = { amps, volts, watts };
   if (load.role === "resistance") return element.part.elements.some(({ spec }) => spec.type === "coil") ? {} : basic;
   const sourceV = sourceVolts(element, volts, feedV);
-  const lossV = volts === null || sourceV === 0 ? null : sourceV - Math.abs(volts);
+  // A load behind an open switch has the whole source lost on its way; that says nothing of its wires.
+  const isIdle = Math.abs(amps) < NO_CURRENT_A;
+  const lossV = volts === null || sourceV === 0 || isIdle ? null : sourceV - Math.abs(volts);
   return {
     ...basic,
     on: isOn(load, amps, volts, solution.active[element.branch] === 1),

@@ -1,12 +1,11 @@
 import { fitted } from "../parts/index.ts";
-import type { NetWire } from "../netlist/index.ts";
+import { NodeSets, type NetWire } from "../netlist/index.ts";
 import type { Way } from "../positions/index.ts";
 import { fuseAtSource } from "./remedies/fuse-at-source.ts";
 import { insertInWire } from "./remedies/insert-in-wire.ts";
 import { NewIds } from "./remedies/new-ids.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
 import { routeTo } from "./study/route.ts";
-import { pathsOf } from "./study/spread.ts";
 import { amount, listOf, nameOf, placeName } from "./study/words.ts";
 
 export const noFuse = defineRule({
@@ -60,12 +59,18 @@ function fuseFor(study: Study, wire: NetWire, { source, unfusedEnd }: Way): read
   return fuseAtSource(study, first, first.wire.wire.main === undefined ? behind : [], wanted);
 }
 
-/** A hand-operated contact in the metal of this main: it can be made dead. */
-function hasIsolator({ netlist }: Study, wire: NetWire): boolean {
-  const { fixed } = pathsOf(netlist);
-  return netlist.elements.some(
-    ({ spec, a, b, coil }) =>
-      spec.type === "contact" && coil < 0 && (fixed.same(a, wire.from.node) || fixed.same(b, wire.from.node)),
+/** A hand-operated contact at one end of this main, or between its sources and it: it can be made dead. */
+function hasIsolator({ netlist, standing }: Study, wire: NetWire): boolean {
+  const byWire = new NodeSets(netlist.nodeCount);
+  for (const { from, to } of netlist.wires) byWire.join(from.node, to.node);
+  const handMoved = netlist.elements.filter(({ spec, coil }) => spec.type === "contact" && coil < 0);
+  if (handMoved.some(({ a, b }) => byWire.same(a, wire.from.node) || byWire.same(b, wire.from.node))) return true;
+  for (const { spec, a, b, coil } of netlist.elements) {
+    if (spec.type === "link" || (spec.type === "contact" && coil >= 0)) byWire.join(a, b);
+  }
+  const sources = new Set(standing.wires[wire.index]!.ways.filter(isUnfused).map(({ source }) => source));
+  return !netlist.elements.some(
+    ({ spec, part, a }) => spec.type === "source" && sources.has(part.part.id) && byWire.same(a, wire.from.node),
   );
 }
 

@@ -1,14 +1,12 @@
-import { factsOf } from "../parts/index.ts";
-import { ampsThrough } from "../readings/index.ts";
+import { ampsThrough, daysToHalf, restDeliveries } from "../readings/index.ts";
 import { formatNumber } from "../units/index.ts";
 import { defineRule, type Finding, type Study } from "./rule.ts";
-import { consumersOf, elementsOf, partId } from "./study/elements.ts";
+import { consumersOf, partId } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
 import { amount, listOf } from "./study/words.ts";
 
 /** Most that may be drawn with everything at rest, amps. */
 const LIMIT_A = 0.05;
-const HOURS = 24;
 
 export const restDrain = defineRule({
   id: "rest-drain",
@@ -18,10 +16,7 @@ export const restDrain = defineRule({
   check(study) {
     const rest = study.situations[0]!;
     if (!rest.settled) return [];
-    const sources = elementsOf(study.netlist, "source")
-      .map((source) => ({ source, amps: ampsThrough(rest.solution, source) }))
-      .filter(({ amps }) => amps > 0)
-      .toSorted((one, other) => other.amps - one.amps);
+    const sources = restDeliveries(study.netlist, rest);
     const restDrainA = sources.reduce((sum, { amps }) => sum + amps, 0);
     if (!isOver(restDrainA, LIMIT_A)) return [];
     const drawing = consumersOf(study.netlist).filter(
@@ -50,14 +45,3 @@ export const restDrain = defineRule({
     return `With everything switched off ${amount(finding, "restDrainA", "A")} is drawn${loads === "" ? "" : ` by ${loads}`}: ${flat}.`;
   },
 });
-
-/** Until the first battery has given half of its capacity; `null` when a capacity is not stated. */
-function daysToHalf(
-  sources: readonly { readonly source: Parameters<typeof partId>[0]; readonly amps: number }[],
-): number | null {
-  const days = sources.flatMap(({ source, amps }) => {
-    const { battery } = factsOf(source.part.part);
-    return battery ? [battery.capacityAh === null ? null : battery.capacityAh / 2 / amps / HOURS] : [];
-  });
-  return days.length === 0 || days.includes(null) ? null : Math.min(...days.map(Number));
-}
