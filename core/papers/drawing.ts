@@ -1,6 +1,7 @@
 import { pictureOf } from "../picture/index.ts";
 import { circuitMetadata } from "./circuit-in-svg.ts";
 import { cardLists } from "./drawing/card-lists.ts";
+import { fuseBand } from "./drawing/fuse-band.ts";
 import { picturePages } from "./drawing/picture-pages.ts";
 import { reportWords } from "./drawing/report-words.ts";
 import { frameInside, sheetOf } from "./layout/index.ts";
@@ -21,7 +22,9 @@ export const drawing: Paper = {
 function drawingPages(source: PaperSource, options: PaperOptions): string[] {
   const sheet = sheetOf(options);
   const inside = frameInside(sheet);
-  const lists = cardLists(source, options, inside.right - inside.left);
-  const contents = picturePages(pictureOf(source.document), reportWords(source), lists, inside);
+  const widthMm = inside.right - inside.left;
+  const lists = cardLists(source, options, widthMm);
+  const fuses = fuseBand(source, widthMm);
+  const contents = picturePages(pictureOf(source.document), reportWords(source), lists, inside, fuses);
   return framed(drawing.title, source.document, sheet, contents, circuitMetadata(source.document));
 }

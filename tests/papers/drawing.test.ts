@@ -69,6 +69,20 @@ describe("what it says", () => {
     expect(all).toMatch(/F1 Lamps\n15 A blue\n15 A\n6 in \(0\.15 m\) from BAT Starter battery · \+/);
   });
 
+  test("the front alone names every fuse with its rating, largest spare and place", () => {
+    expect(said(pages.slice(0, 1))).toContain("F1 15 A, spare 15 A, 6 in from BAT · +");
+  });
+
+  test("of more fuses than the front has room for, it says how many stand in the list", () => {
+    const ways = Array.from({ length: 40 }, () => ({ ratingA: 10 }));
+    const block: Part = { id: "blk", kind: "fuse-block", label: "Block", props: { ways } };
+    const many = sourceOf({ ...awningLamps, parts: [...awningLamps.parts, block] });
+    const first = said([drawing.make(many, a5)]);
+    const named = first.filter((text) => /^BLK · \d+ 10 A, spare 10 A$/.test(text)).length;
+    expect(named).toBeGreaterThan(3);
+    expect(first).toContain(`${40 - named} more in the list`);
+  });
+
   test("an unused 87a that is live is said to be so, and starred on the drawing", () => {
     expect(all).toMatch(/87a\n.*\nno wire\nHOT at rest, bare/);
     const covered = awningLamps.parts.map((part): Part =>

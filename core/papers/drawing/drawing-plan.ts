@@ -35,6 +35,11 @@ export function planDrawing(picture: Picture, words: DrawingWords, room: Box): D
   return best!.plan;
 }
 
+/** Pages the drawing comes to at the smallest symbols. */
+export function fewestPages(picture: Picture, room: Box): number {
+  return tilesFor(picture, room, SCALES_MM.at(-1)!).length;
+}
+
 function tilesFor(picture: Picture, room: Box, mmPerStep: number): Tile[] {
   return tilesOf(picture, {
     width: (room.right - room.left) / mmPerStep,

@@ -2,7 +2,7 @@ import type { NetElement, NetTerminal, NetWire } from "../../netlist/index.ts";
 import type { Protection } from "../../parts/index.ts";
 import type { ReportSituation } from "../../report/index.ts";
 import { largestRatingA } from "../../reference/index.ts";
-import { bothLengths, partName, terminalName } from "../words/index.ts";
+import { bothLengths, ownLength, partName, terminalName } from "../words/index.ts";
 import type { PaperSource } from "../paper.ts";
 
 /** A fuse, breaker or way of a block, with what must be known to replace it. */
@@ -12,7 +12,10 @@ export interface DeviceRow {
   /** "F1 Lamps", "BLK · 2". */
   readonly name: string;
   readonly element: NetElement<Protection>;
+  /** Where it is, in words and both units; of a way of a block, which way. */
   readonly place: string;
+  /** The same in few words: "0.15 m from BAT · +"; `null` where the name says it, or nothing is known. */
+  readonly near: string | null;
   readonly ratingA: number | null;
   /** Largest fuse that may ever stand in its place: what every wire and holder it guards can carry. `null`: not known. */
   readonly largestA: number | null;
@@ -38,6 +41,7 @@ function deviceRow(element: NetElement<Protection>, source: PaperSource): Device
     name: spec.terminal === "" ? partName(part.part) : `${partName(part.part)} · ${spec.terminal}`,
     element,
     place: placeOf(element, guards, source),
+    near: nearOf(element, guards, source),
     ratingA: spec.ratingA,
     largestA: largestOf(element, guards),
     guards,
@@ -60,13 +64,30 @@ function largestOf({ spec }: NetElement<Protection>, guards: readonly NetWire[])
 function placeOf(element: NetElement<Protection>, guards: readonly NetWire[], source: PaperSource): string {
   const { spec, part } = element;
   if (spec.terminal !== "") return `way ${spec.terminal} of ${partName(part.part)}`;
+  const feed = feedOf(element, guards, source);
+  if (!feed) return "not wired";
+  const length = bothLengths(feed.wire.wire.metres, source.netlist.system.sizes);
+  return `${length === "not stated" ? "distance not stated" : length} from ${terminalName(feed.other)}`;
+}
+
+function nearOf(element: NetElement<Protection>, guards: readonly NetWire[], source: PaperSource): string | null {
+  const feed = element.spec.terminal === "" ? feedOf(element, guards, source) : null;
+  if (!feed) return null;
+  const { part, terminal } = feed.other;
+  const place = `${part.part.id.toUpperCase()}${part.terminals.length === 1 ? "" : ` · ${terminal.name}`}`;
+  const { metres } = feed.wire.wire;
+  if (metres === undefined) return `fed from ${place}`;
+  return `${ownLength(metres, source.netlist.system.sizes)} from ${place}`;
+}
+
+/** The wire that feeds a device, and what it comes from. */
+function feedOf({ spec, part }: NetElement<Protection>, guards: readonly NetWire[], source: PaperSource) {
   const sides = part.terminals.filter(({ terminal }) => terminal.name === spec.a || terminal.name === spec.b);
   const feeds = sides.flatMap((side) => side.wires.map((number) => ({ side, wire: source.netlist.wires[number]! })));
   const feed = feeds.find(({ wire }) => !guards.includes(wire)) ?? feeds[0];
-  if (!feed) return "not wired";
+  if (!feed) return null;
   const other: NetTerminal = feed.wire.from === feed.side ? feed.wire.to : feed.wire.from;
-  const length = bothLengths(feed.wire.wire.metres, source.netlist.system.sizes);
-  return `${length === "not stated" ? "distance not stated" : length} from ${terminalName(other)}`;
+  return { wire: feed.wire, other };
 }
 
 /** What a device carries in a situation, amps and percent of its rating; `null`: unsettled or unknown. */

@@ -43,6 +43,11 @@ export function bothLengths(lengthM: number | null | undefined, sizes: "awg" | "
   return lengthM === null || lengthM === undefined ? "not stated" : lengthWords(lengthM, sizes);
 }
 
+/** "6 in" or "0.15 m": the reader's own unit alone. */
+export function ownLength(lengthM: number, sizes: "awg" | "mm2"): string {
+  return unbroken(formatLength(lengthM, sizes === "awg" ? "us" : "metric").split(" (")[0]!);
+}
+
 function lengthWords(lengthM: number, sizes: "awg" | "mm2"): string {
   const [own = "", other = ""] = formatLength(lengthM, sizes === "awg" ? "us" : "metric").split(" (");
   return `${unbroken(own)} (${unbroken(other)}`;
