@@ -30,6 +30,9 @@ const IMPOSSIBLE_V = 1e6;
 /** Output watts below which a converter counts as having no load: ties alone draw picowatts. */
 const NO_LOAD_W = 1e-6;
 
+/** Input watts past all supply. */
+const BOUNDLESS_W = 1e12;
+
 /** What the iteration knows beside the model; arrays run over branches. */
 export interface Draws {
   /** Volts to start from. */
@@ -47,7 +50,8 @@ export function settleLoads(model: Model, draws: Draws): LoadOutcome {
     if (outcome.status === "slow") return { status: "unsolvable" };
     if (outcome.status !== "ok" || !convertersChanged(model, draws)) return outcome;
   }
-  return { status: "no-convergence" };
+  // Input watts that grow without end: a converter that feeds itself can't be supplied.
+  return { status: "unsolvable" };
 }
 
 /** Loads that are on, and converters that have something to supply. */
@@ -147,8 +151,8 @@ function iterate(model: Model, ports: readonly Port[], newton: boolean): RoundOu
   for (let round = 0; round < rounds; round++) {
     for (const port of ports) port.draw(model, newton);
     const outcome = settleDiodes(model);
-    // With negative conductances about, diodes need not find rest where there is no solution.
-    if (outcome.status === "no-convergence" && newton) return failed;
+    // Draws far from any solution can chase the diodes round: that too is no solution.
+    if (outcome.status === "no-convergence") return failed;
     if (outcome.status !== "ok") return outcome;
     let worst = 0;
     for (const port of ports) {
@@ -180,7 +184,7 @@ function convertersChanged(model: Model, { inputW }: Draws): boolean {
     const branch = model.table.branches[index]!;
     if (branch.type !== "converter") continue;
     const watts = Math.max(0, (-flows[index]! * branch.volts) / branch.efficiency);
-    const settled = watts < NO_LOAD_W ? 0 : watts;
+    const settled = watts < NO_LOAD_W ? 0 : Math.min(watts, BOUNDLESS_W);
     if (Math.abs(settled - inputW[index]!) > 1e-12 * settled) changed = true;
     inputW[index] = settled;
     if (settled === 0) model.setDraw(index, TIE.g, TIE.h);

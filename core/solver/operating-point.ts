@@ -44,9 +44,7 @@ function dropOut(model: Model, draws: Draws, conducting: readonly number[]): Lin
     if (outcome.status === "contradictory" || outcome.status === "no-convergence") return outcome;
     let out: readonly number[];
     if (outcome.status === "ok") {
-      out = worstOf(model.table.loads.concat(model.table.converters), (index) =>
-        model.on[index] ? violation(model, draws, index) : 0,
-      );
+      out = worstOf(model.table.draws, (index) => (model.on[index] === 1 ? violation(model, draws, index) : 0));
       if (out.length === 0) return outcome;
     } else {
       reopen(model, conducting);
@@ -80,17 +78,30 @@ function layLoadsOpen(model: Model): void {
   for (const index of model.table.converters) model.setDraw(index, TIE.g, TIE.h);
 }
 
-/** Solves with nothing drawing; converters whose input then has no volts go off, each time afresh. */
+/**
+ * Solves with nothing drawing; converters whose input then has no volts go off, each time afresh. One that contradicts another ideal
+ * source is left out to see whether its input has any: only then does it stand.
+ */
 function openCircuit(model: Model, draws: Draws): LinearOutcome {
+  const { converters, draws: branches } = model.table;
+  const hasVolts = (index: number): boolean => model.volts(index) >= FROM_V * (1 - SLACK);
+  let contradiction: LinearOutcome | null = null;
+  const suspects: number[] = [];
   layLoadsOpen(model);
   for (;;) {
     const outcome = settleDiodes(model);
-    if (outcome.status !== "ok") return outcome;
-    const dead = model.table.converters.filter((index) => model.on[index] && model.volts(index) < FROM_V * (1 - SLACK));
-    if (dead.length === 0) break;
-    for (const index of dead) model.set(index, false);
+    let off = outcome.status === "ok" ? converters.filter((index) => model.on[index] === 1 && !hasVolts(index)) : [];
+    if (outcome.status === "contradictory") {
+      off = outcome.conflict.filter((index) => converters.includes(index));
+      suspects.push(...off);
+      contradiction ??= outcome;
+    }
+    if (outcome.status !== "ok" && off.length === 0) return outcome;
+    if (off.length === 0) break;
+    for (const index of off) model.set(index, false);
   }
-  for (const index of [...model.table.loads, ...model.table.converters]) draws.openV[index] = model.volts(index);
+  if (contradiction && suspects.some(hasVolts)) return contradiction;
+  for (const index of branches) draws.openV[index] = model.volts(index);
   return { status: "ok" };
 }
 
@@ -146,7 +157,10 @@ function unsupplied(model: Model, draws: Draws): readonly number[] {
   const asking = model.table.draws.filter((index) => model.on[index] === 1);
   const share = new Map(asking.map((index) => [index, shareAsked(model, draws, index)]));
   const alone = asking.filter((index) => share.get(index)! > 1);
-  return alone.length > 0 ? alone : worstOf(asking, (index) => share.get(index)!);
+  if (alone.length > 0) return alone;
+  const worst = worstOf(asking, (index) => share.get(index)!);
+  // A converter whose output holds its own input up asks for no part of any wiring, and for ever more.
+  return worst.length > 0 ? worst : worstOf(model.table.converters, (index) => draws.inputW[index]!);
 }
 
 /** What a load asks for as a part of the most its wiring could bring it. */
@@ -163,7 +177,7 @@ function shareAsked(model: Model, { inputW }: Draws, index: number): number {
 function worstOf(indices: readonly number[], measure: (index: number) => number): readonly number[] {
   let worst = -1;
   let most = 0;
-  for (const index of [...indices].sort((a, b) => a - b)) {
+  for (const index of indices) {
     const size = measure(index);
     if (size > most) {
       most = size;

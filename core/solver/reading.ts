@@ -6,6 +6,7 @@ import { KIND } from "./branch-table.ts";
 import { largest } from "./elimination.ts";
 import { filamentA } from "./load-laws.ts";
 import type { Model } from "./model.ts";
+import type { RelayOutcome } from "./relays.ts";
 
 /** The solution of a settled model. */
 export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8Array): Solution {
@@ -35,20 +36,32 @@ export function readSolution(model: Model, inputW: Float64Array, pulledIn: Uint8
   blank.pulledIn.set(pulledIn);
   const residualA = largest(outOf);
   const residualW = Math.abs(balance.gapW);
-  if (!Number.isFinite(residualA + residualW)) return noSolution(model, "no-convergence", []);
+  if (!Number.isFinite(residualA + residualW)) return noSolution(model, inputW, { status: "no-convergence" });
   return { ...blank, status: "ok", residualA, residualW, conflict: [] };
 }
 
-/** A solution that says why there is none. */
-export function noSolution(
-  model: Model,
-  status: Exclude<Solution["status"], "ok">,
-  conflict: readonly number[],
-): Solution {
+/** A solution that says why there is none; where the iteration gave up, with how far it was off. */
+export function noSolution(model: Model, inputW: Float64Array, why: Failure): Solution {
   const blank = blankSolution(model);
+  let residualA = 0;
+  if (why.status === "no-convergence") {
+    const balance = new Balance(model, inputW, blank.nodeV, blank.branchA);
+    balance.settle();
+    residualA = Math.min(largest(balance.outOf), Number.MAX_VALUE);
+    blank.nodeV.fill(0);
+    blank.branchA.fill(0);
+  }
   blank.network.fill(-1);
-  return { ...blank, status, residualA: 0, residualW: 0, conflict };
+  return {
+    ...blank,
+    status: why.status,
+    residualA,
+    residualW: 0,
+    conflict: why.status === "contradictory" ? why.conflict : [],
+  };
 }
+
+type Failure = Exclude<RelayOutcome, { readonly status: "ok" }>;
 
 type SolutionArrays = Pick<Solution, "nodeV" | "known" | "network" | "branchA" | "outputA" | "active" | "pulledIn">;
 

@@ -17,7 +17,9 @@ export const NO_SHORT_A = -1;
 /** Amps below which only the ties of blocking diodes are at work. */
 const LEAKAGE_A = 1e-9;
 /** An ideal diode's stand-in here: its volts must show which way its current runs. */
-const LEAST_DIODE_OHM = 1e-6;
+const LEAST_DIODE_OHM = 1e-9;
+/** Amps that only such stand-ins could let pass: nothing limits the short. */
+const UNLIMITED_A = 1e8;
 /** Turns of all wrong diodes at once a node may ask for before it turns one at a time, and turns in all. */
 const PATIENCE = 8;
 const TURNS = 200;
@@ -96,7 +98,7 @@ function shortGroup(
     const shortA = model.nodeV[node]! / ohm;
     const wrong = diodes.filter((diode, i) => isWrong(model, diode, model.volts(diode) - responses[i]![at]! * shortA));
     if (wrong.length > 0) moved.push({ node, wrong });
-    else if (Math.abs(shortA) > LEAKAGE_A) amps[node] = Math.abs(shortA);
+    else if (Math.abs(shortA) > LEAKAGE_A && Math.abs(shortA) < UNLIMITED_A) amps[node] = Math.abs(shortA);
   }
   return moved;
 }

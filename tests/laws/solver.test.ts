@@ -37,8 +37,9 @@ describe("laws of the solver", () => {
       fc.property(anything, ({ circuit, state }) => {
         const solution = solveDc(circuit, state);
         const { nodeV, branchA, outputA, residualA, residualW, known, status } = solution;
-        const numbers = [...nodeV, ...branchA, ...outputA, ...known, residualA, residualW];
+        const numbers = [...nodeV, ...branchA, ...outputA, ...known, residualW];
         expect(numbers.every(status === "ok" ? Number.isFinite : (value) => value === 0)).toBe(true);
+        expect(Number.isFinite(residualA)).toBe(true);
       }),
       { numRuns: 150 },
     );

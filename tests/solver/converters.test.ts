@@ -62,3 +62,38 @@ describe("a converter", () => {
     expect(new Set(w.solve().conflict)).toEqual(new Set([converter, wire]));
   });
 });
+
+describe("a converter whose output lies on another ideal source", () => {
+  function joined(inputV: number): ReturnType<Wiring["solve"]> {
+    const w = new Wiring();
+    w.source("+", "0", inputV);
+    w.converter("+", "0", "o", "0", 13);
+    w.source("o", "0", 12.6);
+    return w.solve();
+  }
+
+  it("contradicts it while its own input has volts", () => {
+    expect(joined(12).status).toBe("contradictory");
+  });
+
+  it("is simply off while its input has none", () => {
+    const solution = joined(0);
+    expect(solution.status).toBe("ok");
+    expect([...solution.active]).toEqual([1, 0, 1]);
+  });
+});
+
+describe("a converter that feeds itself", () => {
+  it("can't be supplied, so it is off", () => {
+    for (const ohm of [0, 0.01]) {
+      const w = new Wiring();
+      w.source("+", "0", 12, 0.05);
+      const converter = w.converter("+", "0", "o", "0", 12.5);
+      w.wire("o", "+", ohm);
+      const solution = w.solve();
+      expect(solution.status).toBe("ok");
+      expect(solution.active[converter]).toBe(0);
+      expect(w.volts(solution, "+")).toBeCloseTo(12, 9);
+    }
+  });
+});

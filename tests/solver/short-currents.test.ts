@@ -102,3 +102,15 @@ describe("dead-short currents", () => {
     }
   });
 });
+
+describe("ideal diodes in a short", () => {
+  it("count with their forward volts, and alone limit nothing", () => {
+    const w = new Wiring();
+    w.source("+", "0", 12.7);
+    w.diode("+", "x", 0.7, 0);
+    w.wire("x", "y", 0.1);
+    const amps = createSolver(w.circuit("0")).shortCurrents(w.state());
+    expect(amps[w.node("y")]).toBeCloseTo(120, 5);
+    expect(amps[w.node("x")]).toBe(-1);
+  });
+});
