@@ -12,7 +12,7 @@
  * only the positions on their way to the root are gathered again, and the result is that of starting afresh, bit for bit.
  * Source of the transformation: A. Rosen, "A new network theorem", J. IEE 62 (1924), 916-918.
  */
-import type { EliminationPlan } from "./ordering.ts";
+import type { EliminationPlan } from "./elimination-plan.ts";
 
 /** Below this sum of conductances (S) a position has no neighbour: it is the last of its network. */
 const NOTHING = 1e-200;

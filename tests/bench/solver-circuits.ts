@@ -6,7 +6,7 @@
 import type { Branch, Circuit, State } from "../../core/circuit/index.ts";
 
 /** A small generator of repeatable numbers in 0..1 (mulberry32). */
-export function seeded(seed: number): () => number {
+function seeded(seed: number): () => number {
   let a = seed >>> 0;
   return () => {
     a = (a + 0x6d2b79f5) >>> 0;
