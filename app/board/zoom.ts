@@ -2,7 +2,7 @@ import { type Box, growBox } from "../../core/geometry/index.ts";
 import type { ScreenPoint, View } from "./board-controller.ts";
 
 /** Farthest and nearest view, in CSS pixels per grid step. */
-const LEAST_SCALE = 2;
+const LEAST_SCALE = 0.5;
 const MOST_SCALE = 64;
 /** The scale a single place is shown at when the view is too far away to make it out. */
 const READING_SCALE = 16;

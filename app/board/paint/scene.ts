@@ -1,4 +1,4 @@
-import { type Box, boxesTouch, BoxGrid, growBox } from "../../../core/geometry/index.ts";
+import { type Box, boxesTouch, boxHoldsBox, BoxGrid, growBox, unionBox } from "../../../core/geometry/index.ts";
 import type { PartPicture, Picture, WirePicture } from "../../../core/picture/index.ts";
 
 /** A part or a wire of the drawing with its room on the sheet and its place in document order. */
@@ -45,7 +45,9 @@ class Shelfful<P extends PartPicture | WirePicture> {
   private readonly slots: (SceneItem<P> | null)[] = [];
   private readonly slotOf = new Map<string, number>();
   private readonly free: number[] = [];
-  private grid = new BoxGrid(CELL);
+  private readonly grid = new BoxGrid(CELL);
+  /** Holds every item; may be larger than need be. */
+  private hull: Box | null = null;
 
   get(id: string): SceneItem<P> | null {
     const slot = this.slotOf.get(id);
@@ -54,6 +56,7 @@ class Shelfful<P extends PartPicture | WirePicture> {
 
   /** All items that may draw inside a box. */
   touching(box: Box): SceneItem<P>[] {
+    if (this.hull !== null && boxHoldsBox(box, this.hull)) return this.all();
     const found: SceneItem<P>[] = [];
     for (const slot of this.grid.near(box)) {
       const item = this.slots[slot];
@@ -97,6 +100,7 @@ class Shelfful<P extends PartPicture | WirePicture> {
     }
     this.slots[slot] = item;
     this.grid.add(slot, item.extent);
+    this.hull = this.hull === null ? item.extent : unionBox(this.hull, item.extent);
     changed.push(item.extent);
   }
 
