@@ -5,10 +5,12 @@ import "./styles/index.css";
 import { AppContext, type AppTools } from "./app-context.tsx";
 import { App } from "./App.tsx";
 import { createRunner } from "./commands/run-command.ts";
+import { browserStorage } from "./keeping/browser-storage.ts";
 import { DrawingShelf } from "./keeping/drawing-shelf.ts";
 import { fileName, saveFile } from "./keeping/files.ts";
 import { Keeper } from "./keeping/keeper.ts";
 import { browserKeyValue } from "./keeping/key-value.ts";
+import { LastWords } from "./keeping/last-words.ts";
 import { browserTabs } from "./keeping/tabs.ts";
 import { keepOffline } from "./offline.ts";
 import { browserOutside } from "./outside.ts";
@@ -19,10 +21,11 @@ import { Analyst, type WorkerPort } from "./worker/analyst.ts";
 
 const DARK = matchMedia("(prefers-color-scheme: dark)");
 const now = () => Date.now();
+const storage = browserStorage();
 
 const editor = new Editor({
   now,
-  preferences: localStorage,
+  preferences: storage,
   deviceIsDark: () => DARK.matches,
   ask: (question) => analyst.ask(question),
 });
@@ -35,6 +38,7 @@ const analyst = new Analyst({
 
 const keeper = new Keeper(editor, {
   shelf: new DrawingShelf(browserKeyValue(), now),
+  lastWords: new LastWords(storage),
   tabs: browserTabs(),
   newId: () => nanoid(10),
   now,
@@ -57,7 +61,12 @@ DARK.addEventListener("change", () => editor.followDevice());
 document.addEventListener("visibilitychange", () => {
   if (document.visibilityState === "hidden") void keeper.flush();
 });
-addEventListener("pagehide", () => void keeper.flush());
+addEventListener("pagehide", () => keeper.leave());
+addEventListener("beforeunload", (event) => {
+  // What can't be kept here is asked about before it goes.
+  const { status } = editor.state.keeping;
+  if (status === "refused" || status === "conflict") event.preventDefault();
+});
 
 /** When the drawing is up and the first marks are on it. */
 const REST_AFTER_MS = 1500;

@@ -4,10 +4,12 @@ import { placeMissing } from "../../core/placing/index.ts";
 import { documentOf, EMPTY_DOCUMENT } from "../store/editor-state.ts";
 import type { Editor } from "../store/editor.ts";
 import { titleOf, type DrawingEntry, type DrawingShelf } from "./drawing-shelf.ts";
+import type { LastWords } from "./last-words.ts";
 import type { Hold, Tabs } from "./tabs.ts";
 
 export interface KeeperPorts {
   readonly shelf: DrawingShelf;
+  readonly lastWords: LastWords;
   readonly tabs: Tabs;
   readonly newId: () => string;
   readonly now: () => number;
@@ -50,6 +52,7 @@ export class Keeper {
   /** Opens what the address asks for, else what was open last, else the first demo. */
   async start(search: string): Promise<void> {
     void this.#ports.shelf.tidy().catch(() => undefined);
+    await this.#takeUpLastWords();
     const asked = new URLSearchParams(search);
     const example = asked.get("example");
     const drawing = asked.get("drawing");
@@ -159,6 +162,14 @@ export class Keeper {
     await this.#ports.shelf.markSavedToFile(drawingId, save).catch(() => undefined);
   }
 
+  /** The page is on its way out. */
+  leave(): void {
+    const { access, keeping, drawingId: id, save, history } = this.#editor.state;
+    if (access === "editing" && keeping.status === "waiting")
+      this.#ports.lastWords.write({ id, save, document: history.present });
+    void this.flush();
+  }
+
   /** Keeps what is not kept yet, now. */
   flush(): Promise<void> {
     clearTimeout(this.#timer);
@@ -211,7 +222,8 @@ export class Keeper {
           save: outcome.save,
           keeping: isLatest ? { status: "kept", atMs: outcome.atMs } : { status: "waiting" },
         });
-        if (!isLatest) this.#keepSoon();
+        if (isLatest) this.#ports.lastWords.drop(state.drawingId);
+        else this.#keepSoon();
         this.#editor.dismiss("keeping");
         if (outcome.save === 1) this.#ports.askToPersist();
         this.#ports.setAddress(`?drawing=${encodeURIComponent(state.drawingId)}`);
@@ -233,6 +245,16 @@ export class Keeper {
           text: `Not kept in this browser: ${outcome.reason} Your drawing is safe only while this page is open.`,
           action: { label: "Save to a file", run: this.#ports.saveToFile },
         });
+    }
+  }
+
+  /** Keeps what an earlier page had to leave unkept, unless others went on with that drawing since. */
+  async #takeUpLastWords(): Promise<void> {
+    for (const { id, save, document } of this.#ports.lastWords.all()) {
+      let outcome = await this.#ports.shelf.keep(id, document, save);
+      // Its very last save may have gone through without its hearing of it.
+      if (outcome.status === "conflict") outcome = await this.#ports.shelf.keep(id, document, save + 1);
+      if (outcome.status !== "refused") this.#ports.lastWords.drop(id);
     }
   }
 

@@ -129,7 +129,8 @@ function DrawingRow({ entry, isOpen, onChanged }: RowProps) {
         >
           <span className="drawing-title">{entry.title}</span>
           <span className="drawing-about">
-            {entry.partCount} parts, kept {new Date(entry.savedAtMs).toLocaleString()}
+            {entry.partCount} {entry.partCount === 1 ? "part" : "parts"}, kept{" "}
+            {new Date(entry.savedAtMs).toLocaleString()}
             {fileWords(entry)}
           </span>
         </button>
@@ -137,6 +138,7 @@ function DrawingRow({ entry, isOpen, onChanged }: RowProps) {
         <FocusedInput
           aria-label={`New title of ${entry.title}`}
           value={name}
+          onFocus={(event) => event.target.select()}
           onChange={(event) => setName(event.target.value)}
           onBlur={rename}
           onKeyDown={(event) => {

@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { memoryStorage } from "../../../app/keeping/browser-storage.ts";
 import { DrawingShelf } from "../../../app/keeping/drawing-shelf.ts";
 import { Keeper } from "../../../app/keeping/keeper.ts";
 import { memoryKeyValue, type KeyValue } from "../../../app/keeping/key-value.ts";
+import { LastWords } from "../../../app/keeping/last-words.ts";
 import type { Tabs } from "../../../app/keeping/tabs.ts";
 import { documentOf } from "../../../app/store/editor-state.ts";
 import { Editor } from "../../../app/store/editor.ts";
@@ -49,12 +51,13 @@ function browser() {
 let ids = 0;
 const savedTexts: string[] = [];
 
-function openTab(tabs: Tabs, kept: KeyValue) {
+function openTab(tabs: Tabs, kept: KeyValue, lastWords = new LastWords(memoryStorage())) {
   const addresses: string[] = [];
   const now = () => Date.now();
   const editor = new Editor({ now, preferences: textKeeper(), deviceIsDark: () => false, ask: () => undefined });
   const keeper = new Keeper(editor, {
     shelf: new DrawingShelf(kept, now),
+    lastWords,
     tabs,
     newId: () => `drawing${(ids += 1)}`,
     now,
@@ -137,6 +140,41 @@ describe("keeping the work", () => {
     await vi.advanceTimersByTimeAsync(1000);
     expect((await keeper.list())[0]!.title).toBe("Title 8");
     expect(editor.state.keeping.status).toBe("kept");
+  });
+
+  test("an edit made just before the page is left is kept by the next page", async () => {
+    const { tab, kept } = browser();
+    const lastWords = new LastWords(memoryStorage());
+    const gone = { isGone: false };
+    const leaving: KeyValue = {
+      ...kept,
+      // A page on its way out never hears from the database again.
+      update: (key, change) => (gone.isGone ? new Promise<never>(() => undefined) : kept.update(key, change)),
+    };
+    const first = openTab(tab(), leaving, lastWords);
+    await first.keeper.openNew(lampCircuit, { keepNow: true });
+    first.rename("Just before");
+    gone.isGone = true;
+    first.keeper.leave();
+    const next = openTab(browser().tab(), kept, lastWords);
+    await next.keeper.start("");
+    expect(next.title()).toBe("Just before");
+    expect(lastWords.all()).toEqual([]);
+  });
+
+  test("what a page left unkept does not undo what others kept since", async () => {
+    const { tab, kept } = browser();
+    const lastWords = new LastWords(memoryStorage());
+    const { editor, keeper, rename, title } = openTab(tab(), kept, lastWords);
+    await keeper.openNew(lampCircuit, { keepNow: true });
+    for (const text of ["Second", "Third"]) {
+      rename(text);
+      await keeper.flush();
+    }
+    lastWords.write({ id: editor.state.drawingId, save: 1, document: lampCircuit });
+    await keeper.start("");
+    expect(title()).toBe("Third");
+    expect(lastWords.all()).toEqual([]);
   });
 
   test("opening another drawing keeps the open one first", async () => {
