@@ -29,6 +29,8 @@ export class AppPage {
   async open(search = ""): Promise<void> {
     await this.page.goto(`./${search}`);
     await this.canvas.waitFor();
+    // The title bears the drawing's name as soon as the app listens to keys.
+    await expect(this.page).toHaveTitle(/ · Groundstrap$/);
   }
 
   async openEmpty(): Promise<void> {
@@ -76,6 +78,11 @@ export class AppPage {
     await this.page.keyboard.press("Control+k");
     await this.page.keyboard.type(words);
     await this.page.keyboard.press("Enter");
+  }
+
+  /** Presses a part on the Shelf, which puts it on a free spot. */
+  async add(name: string): Promise<void> {
+    await this.shelf.getByRole("button", { name, exact: true }).click();
   }
 
   outlineItem(text: string | RegExp): Locator {
