@@ -64,8 +64,28 @@ test("dragging one part costs the same in a large drawing as in a small one", as
   );
 });
 
-test("a real pointer drags a part at the display's pace", async ({ page }) => {
+test("the Board in the app costs little more than its bare painter", async ({ page }) => {
+  const timings = await page.evaluate(() => window.bench.measure(2000, 60));
+  const bare = median(timings.find(({ act, way }) => act === "pan" && way === "tiles")!.frames);
   await page.evaluate(() => window.bench.mountBoard(2000));
+  const inApp = median(await page.evaluate(() => window.bench.panBoard(2000, 60)));
+  process.stdout.write(
+    `pan: ${inApp.toFixed(2)} ms in the app, ${bare.toFixed(2)} bare: ${(inApp / bare).toFixed(2)} times (goal 1.1)\n`,
+  );
+});
+
+test("a real pointer drags a part at the display's pace, on one canvas, and no pixel is read back", async ({
+  page,
+}) => {
+  await page.evaluate(() => window.bench.mountBoard(2000));
+  await page.evaluate(() => {
+    Object.assign(window, { reads: 0 });
+    const read = CanvasRenderingContext2D.prototype.getImageData;
+    CanvasRenderingContext2D.prototype.getImageData = function (...place: Parameters<typeof read>) {
+      (window as unknown as { reads: number }).reads++;
+      return read.apply(this, place);
+    };
+  });
   const board = page.locator(".board");
   const box = (await board.boundingBox())!;
   await page.evaluate(() => {
@@ -87,6 +107,7 @@ test("a real pointer drags a part at the display's pace", async ({ page }) => {
     `real pointer: median frame ${median(gaps).toFixed(1)} ms, 95th percentile ${percentile(gaps, 0.95).toFixed(1)} ms\n`,
   );
   expect(await page.locator(".board canvas").count()).toBe(1);
+  expect(await page.evaluate(() => (window as unknown as { readonly reads: number }).reads)).toBe(0);
 });
 
 function print(timings: readonly Timing[]): void {

@@ -19,7 +19,7 @@ export interface Timing {
   readonly frames: readonly number[];
 }
 
-const api = { measure, mountBoard };
+const api = { measure, mountBoard, panBoard };
 declare global {
   interface Window {
     readonly bench: typeof api;
@@ -128,7 +128,33 @@ function nextFrame(): Promise<number> {
   return new Promise((resolve) => requestAnimationFrame(resolve));
 }
 
-/** The real Board with a drawing, for a real pointer; `frames` in the answer counts what it painted. */
+let changeBoard: ((part: Partial<BoardSnapshot>) => void) | null = null;
+
+/**
+ * Milliseconds of each frame while the mounted Board is panned the way the bench pans its bare painter: what the app, React and
+ * Konva add is in it.
+ */
+async function panBoard(count: number, frames: number): Promise<number[]> {
+  const document_ = bigDrawing(count);
+  const rest = restFrame(document_, pictureOf(document_));
+  const canvas = document.querySelector<HTMLCanvasElement>(".board canvas")!;
+  const context = canvas.getContext("2d")!;
+  for (let i = 0; i < 60; i++) await nextFrame();
+  const times: number[] = [];
+  for (const { view } of framesOf("pan", rest, document_, frames)) {
+    const start = performance.now();
+    // Callbacks of one frame run in the order they were asked for: this one, then Konva's, then the last.
+    const begun = nextFrame().then(() => performance.now());
+    changeBoard!({ view });
+    const told = performance.now() - start;
+    const [from] = await Promise.all([begun, nextFrame()]);
+    context.getImageData(0, 0, 1, 1);
+    times.push(told + performance.now() - from);
+  }
+  return times;
+}
+
+/** The real Board with a drawing, for a real pointer. */
 async function mountBoard(count: number): Promise<void> {
   const root = document.getElementById("root")!;
   root.replaceChildren();
@@ -171,6 +197,7 @@ async function mountBoard(count: number): Promise<void> {
     openMenu: () => {},
     probe: () => {},
   };
+  changeBoard = change;
   createRoot(root).render(<Board controller={controller} />);
   for (let i = 0; i < 30; i++) await nextFrame();
 }
