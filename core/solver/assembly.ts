@@ -39,6 +39,10 @@ export class Assembly {
   private readonly nextOnSlot: Int32Array;
   private readonly positionV: Float64Array;
   private readonly inflow: Float64Array;
+  private hasInflow = false;
+  /** Nodes at which watched branches end, and the positions their volts hang on. */
+  private readonly watchedNodes: Int32Array;
+  private readonly watchedPositions: Int32Array;
   private readonly networksFound: Networks;
   private readonly networkAt: Int32Array;
   private networksShape = -1;
@@ -59,7 +63,10 @@ export class Assembly {
     }
     const zeros = new Map<number, number>();
     for (const node of references) if (!zeros.has(clusterOf[node]!)) zeros.set(clusterOf[node]!, node);
-    const plan = planElimination(this.clusters.count, ends.subarray(0, used), [...zeros.keys()].reverse());
+    const late = new Uint8Array(this.clusters.count);
+    for (const index of table.watched) late[clusterOf[a[index]!]!] = late[clusterOf[b[index]!]!] = 1;
+    const last = [...zeros.keys()].reverse();
+    const plan = planElimination(this.clusters.count, ends.subarray(0, used), last, late);
     this.elimination = new Elimination(plan);
     this.positionOf = links.length === 0 ? plan.positionOf : clusterOf.map((cluster) => plan.positionOf[cluster]!);
     for (const [cluster, node] of zeros) this.zeroAt.set(plan.positionOf[cluster]!, node);
@@ -71,6 +78,8 @@ export class Assembly {
     this.firstOnSlot = new Int32Array(plan.slotTo.length).fill(-1);
     this.nextOnSlot = new Int32Array(count).fill(-1);
     this.findSlots();
+    this.watchedNodes = Int32Array.from(new Set(table.watched.flatMap((index) => [a[index]!, b[index]!])));
+    this.watchedPositions = this.elimination.upFrom(this.watchedNodes.map((node) => this.positionOf[node]!));
   }
 
   private findSlots(): void {
@@ -112,26 +121,39 @@ export class Assembly {
     this.elimination.setEdge(slot, owner, slotG, slotH);
   }
 
-  /** Solves with the values loaded so far and, for each of `draws`, `extraA` more flowing from a to b; fills `nodeV`. */
-  solve(nodeV: Float64Array, draws: readonly number[], extraA: Float64Array): void {
-    const { elimination, positionV, positionOf } = this;
-    const { offset } = this.clusters;
+  /**
+   * Solves with the values loaded so far and, for each of the draws, `extraA` more flowing from a to b. Only where watched branches
+   * end are `nodeV` filled in; `complete` does the rest.
+   */
+  solve(nodeV: Float64Array, extraA: Float64Array): void {
+    const { elimination, positionV, watchedNodes } = this;
     elimination.eliminate();
-    elimination.solve(positionV, this.inflowOf(draws, extraA));
-    for (let node = 0; node < nodeV.length; node++) nodeV[node] = positionV[positionOf[node]!]! + offset[node]!;
+    this.setInflow(extraA);
+    elimination.solve(this.watchedPositions, positionV, this.hasInflow ? this.inflow : null);
+    for (let i = 0; i < watchedNodes.length; i++) this.take(watchedNodes[i]!, nodeV);
   }
 
-  private inflowOf(draws: readonly number[], extraA: Float64Array): Float64Array | null {
-    const { inflow, positionOf, table } = this;
-    let isAny = false;
+  /** Fills in the volts of every node after `solve`. */
+  complete(nodeV: Float64Array): void {
+    this.elimination.solveAll(this.positionV, this.hasInflow ? this.inflow : null);
+    for (let node = 0; node < nodeV.length; node++) this.take(node, nodeV);
+  }
+
+  private take(node: number, nodeV: Float64Array): void {
+    nodeV[node] = this.positionV[this.positionOf[node]!]! + this.clusters.offset[node]!;
+  }
+
+  private setInflow(extraA: Float64Array): void {
+    const { inflow, positionOf } = this;
+    const { draws, a, b } = this.table;
+    this.hasInflow = false;
     for (const index of draws) {
       if (extraA[index] === 0) continue;
-      if (!isAny) inflow.fill(0);
-      isAny = true;
-      inflow[positionOf[table.a[index]!]!]! -= extraA[index]!;
-      inflow[positionOf[table.b[index]!]!]! += extraA[index]!;
+      if (!this.hasInflow) inflow.fill(0);
+      this.hasInflow = true;
+      inflow[positionOf[a[index]!]!]! -= extraA[index]!;
+      inflow[positionOf[b[index]!]!]! += extraA[index]!;
     }
-    return isAny ? inflow : null;
   }
 
   /**
@@ -144,7 +166,7 @@ export class Assembly {
     inflow.fill(0);
     for (let node = 0; node < outOf.length; node++) inflow[positionOf[node]!]! -= outOf[node]!;
     if (largest(inflow) <= toleranceA) return null;
-    elimination.respond(inflow);
+    elimination.respond(elimination.all, inflow);
     return inflow;
   }
 
@@ -167,7 +189,7 @@ export class Assembly {
     return networksFound;
   }
 
-  /** Resistance (ohm) between two nodes as the network stands, sources replaced by their resistances. */
+  /** Resistance (ohm) between two nodes at which a watched branch ends, as the network stands, sources replaced by their resistances. */
   resistanceBetween(a: number, b: number): number {
     const from = this.positionOf[a]!;
     const to = this.positionOf[b]!;
@@ -175,7 +197,7 @@ export class Assembly {
     const v = new Float64Array(this.positionV.length);
     v[from] = 1;
     v[to] = -1;
-    this.elimination.respond(v);
+    this.elimination.respond(this.watchedPositions, v);
     return Number(v[from]) - Number(v[to]);
   }
 }

@@ -33,10 +33,12 @@ export class BranchTable {
   readonly converters: number[] = [];
   /** Loads and converters: what takes in a current that hangs on its volts in its own way. */
   readonly draws: number[] = [];
+  /** Branches whose volts decide something while a solve goes on: loads, converters, diodes and coils. */
+  readonly watched: readonly number[];
   /** Branches that can be rigid. */
   readonly zeroOhm: number[] = [];
 
-  constructor({ branches, nodeCount }: Circuit) {
+  constructor({ branches, nodeCount, relays }: Circuit) {
     this.count = branches.length;
     this.nodeCount = nodeCount;
     this.branches = branches;
@@ -46,6 +48,7 @@ export class BranchTable {
     this.ohm = new Float64Array(this.count);
     this.isZeroOhm = new Uint8Array(this.count);
     for (let i = 0; i < this.count; i++) this.enter(i, branches[i]!);
+    this.watched = [...this.draws, ...this.diodes, ...relays.map(({ coil }) => coil)];
   }
 
   private enter(index: number, branch: Branch): void {

@@ -36,7 +36,9 @@ export class Elimination {
   private readonly rise: Float64Array;
   private readonly heldAt = new Map<number, number>();
   private readonly isDirty: Uint8Array;
-  private dirty: Int32Array;
+  private readonly dirty: Int32Array;
+  /** Every position, ascending. */
+  readonly all: Int32Array;
   private dirtyCount = 0;
   /** Goes up whenever a slot begins or ceases to conduct, and with it who is joined to whom. */
   shape = 0;
@@ -53,6 +55,7 @@ export class Elimination {
     this.rise = new Float64Array(plan.count);
     this.isDirty = new Uint8Array(plan.count);
     this.dirty = new Int32Array(plan.count);
+    this.all = Int32Array.from(plan.positionOf).sort();
   }
 
   /** The slot of the edge between two positions that was in the graph the plan was made for. */
@@ -159,11 +162,43 @@ export class Elimination {
     }
   }
 
-  /** Fills `v` with the volts of every position. `inflow`: amps fed into the positions besides what the edges carry, overwritten. */
-  solve(v: Float64Array, inflow: Float64Array | null): void {
+  /** These positions and all that any of them leads on to, ascending: what the volts of these hang on. */
+  upFrom(positions: Iterable<number>): Int32Array {
+    const { slotStart, slotTo, count } = this.plan;
+    const isIn = new Uint8Array(count);
+    const found: number[] = [];
+    for (const position of positions) {
+      for (let k = position; isIn[k] === 0; k = slotTo[slotStart[k]!]!) {
+        isIn[k] = 1;
+        found.push(k);
+        if (slotStart[k] === slotStart[k + 1]) break;
+      }
+    }
+    return Int32Array.from(found).sort();
+  }
+
+  /**
+   * Volts of the positions in `among`, which must be closed upwards (`upFrom`), into `v`. `inflow`: amps fed into these positions
+   * besides what the edges carry; left changed, ready for `solveAll`.
+   */
+  solve(among: Int32Array, v: Float64Array, inflow: Float64Array | null): void {
+    const { inverse, rise, share } = this;
+    const { slotStart, slotTo } = this.plan;
+    if (inflow) this.carry(among, inflow);
+    for (let i = among.length - 1; i >= 0; i--) {
+      const k = among[i]!;
+      let sum = rise[k]!;
+      if (inflow) sum += inflow[k]! * inverse[k]!;
+      const end = slotStart[k + 1]!;
+      for (let s = slotStart[k]!; s < end; s++) sum += share[s]! * v[slotTo[s]!]!;
+      v[k] = sum;
+    }
+  }
+
+  /** Volts of every position, after `solve` among those that `inflow` feeds. */
+  solveAll(v: Float64Array, inflow: Float64Array | null): void {
     const { inverse, rise, share } = this;
     const { slotStart, slotTo, count } = this.plan;
-    if (inflow) this.carry(inflow);
     for (let k = count - 1; k >= 0; k--) {
       let sum = rise[k]!;
       if (inflow) sum += inflow[k]! * inverse[k]!;
@@ -173,12 +208,13 @@ export class Elimination {
     }
   }
 
-  /** Volts every position rises by when `inflow` (A) is fed into the positions, all else equal. Overwrites `inflow` with them. */
-  respond(inflow: Float64Array): void {
+  /** Volts the positions in `among` rise by when `inflow` (A) is fed into them, all else equal. Overwrites `inflow` with them. */
+  respond(among: Int32Array, inflow: Float64Array): void {
     const { inverse, share } = this;
-    const { slotStart, slotTo, count } = this.plan;
-    this.carry(inflow);
-    for (let k = count - 1; k >= 0; k--) {
+    const { slotStart, slotTo } = this.plan;
+    this.carry(among, inflow);
+    for (let i = among.length - 1; i >= 0; i--) {
+      const k = among[i]!;
       let sum = inflow[k]! * inverse[k]!;
       const end = slotStart[k + 1]!;
       for (let s = slotStart[k]!; s < end; s++) sum += share[s]! * inflow[slotTo[s]!]!;
@@ -187,11 +223,12 @@ export class Elimination {
   }
 
   /** Hands currents fed in at each position on to the later ones. */
-  private carry(inflow: Float64Array): void {
+  private carry(among: Int32Array, inflow: Float64Array): void {
     const { inverse, share } = this;
-    const { slotStart, slotTo, count } = this.plan;
+    const { slotStart, slotTo } = this.plan;
     const noise = CANCELLED * largest(inflow);
-    for (let k = 0; k < count; k++) {
+    for (let i = 0; i < among.length; i++) {
+      const k = among[i]!;
       const amps = inflow[k]!;
       if (amps === 0) continue;
       if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < noise) inflow[k] = 0;

@@ -33,6 +33,7 @@ export class Model {
   readonly g: Float64Array;
   readonly h: Float64Array;
   readonly extraA: Float64Array;
+  /** Volts of nodes: where watched branches end after `solveLinear`, of all after `complete`. */
   readonly nodeV: Float64Array;
   /** Room for the amps that leave each node, for whoever sums them up next. */
   readonly outOf: Float64Array;
@@ -41,6 +42,7 @@ export class Model {
   private frameIsStale = true;
   private emfChanged = true;
   private isSolved = false;
+  private isComplete = false;
   private readonly changed: number[] = [];
 
   constructor(circuit: Circuit) {
@@ -113,11 +115,12 @@ export class Model {
     if (this.on[index] === 1) this.set(index, true);
   }
 
+  /** Volts across a branch, a over b: of a watched one after `solveLinear`, of any after `complete`. */
   volts(index: number): number {
     return this.nodeV[this.table.a[index]!]! - this.nodeV[this.table.b[index]!]!;
   }
 
-  /** Solves the linear stand-ins into `nodeV`. Gives the branches of ideal sources that disagree, or `null`. */
+  /** Solves the linear stand-ins for the volts of watched branches. Gives the branches of ideal sources that disagree, or `null`. */
   solveLinear(): readonly number[] | null {
     let reload = this.emfChanged;
     if (this.frameIsStale || this.frame === null) {
@@ -134,9 +137,16 @@ export class Model {
       assembly.loadAll(this);
     } else for (const index of this.changed) assembly.load(index, this);
     this.changed.length = 0;
-    assembly.solve(this.nodeV, this.table.draws, this.extraA);
+    assembly.solve(this.nodeV, this.extraA);
     this.isSolved = true;
+    this.isComplete = false;
     return null;
+  }
+
+  /** Fills in the volts that `solveLinear` left for later. */
+  complete(): void {
+    if (!this.isComplete) this.assembly.complete(this.nodeV);
+    this.isComplete = true;
   }
 
   get assembly(): Assembly {
@@ -162,6 +172,7 @@ export class Model {
 
   /** Amps that leave each node through all but rigid branches, by their lines. */
   linearOutOf(): Float64Array {
+    this.complete();
     const { outOf } = this;
     const { a, b, count } = this.table;
     outOf.fill(0);

@@ -3,7 +3,8 @@
  *
  * Idea: vehicle circuits are nearly trees. A vertex with one neighbour just goes; one with two neighbours goes and leaves an
  * edge between them. Stacks of such vertices, ends first, are emptied in linear time; what then remains (the ties between returns) goes
- * by minimum degree. Vertices named in `last` wait until everything else is gone, so each network ends in its own zero.
+ * by minimum degree. Vertices named in `last` wait until everything else is gone, so each network ends in its own zero. Those marked in
+ * `late` go after the rest of the tree parts: few positions then lie between them and the end, and their volts come cheaply.
  */
 import { EliminationRecord, planOf } from "./elimination-plan.ts";
 import type { EliminationPlan } from "./elimination-plan.ts";
@@ -14,14 +15,19 @@ const HUB = 12;
 
 /**
  * Plans the elimination of the graph with edges ends[2e] - ends[2e + 1] (repeats allowed, no loops). Vertices of `last` are
- * taken at the very end, in the order given. Near-linear for graphs that are nearly trees.
+ * taken at the very end, in the order given; those marked in `late` after others like them. Near-linear for graphs that are nearly trees.
  */
-export function planElimination(vertexCount: number, ends: Int32Array, last: readonly number[]): EliminationPlan {
+export function planElimination(
+  vertexCount: number,
+  ends: Int32Array,
+  last: readonly number[],
+  late = new Uint8Array(vertexCount),
+): EliminationPlan {
   const graph = new ShrinkingGraph(vertexCount, ends);
   const record = new EliminationRecord(vertexCount, ends.length >> 1);
   const waits = new Uint8Array(vertexCount);
   for (const v of last) waits[v] = 1;
-  eliminateTreeParts(graph, record, waits);
+  eliminateTreeParts(graph, record, waits, late);
   graph.mergeParallel();
   eliminateByDegree(graph, record, waits);
   const neighbours: number[] = [];
@@ -30,19 +36,25 @@ export function planElimination(vertexCount: number, ends: Int32Array, last: rea
   return planOf(record);
 }
 
-function eliminateTreeParts(graph: ShrinkingGraph, record: EliminationRecord, waits: Uint8Array): void {
-  const ends: number[] = [];
-  const betweens: number[] = [];
+function eliminateTreeParts(
+  graph: ShrinkingGraph,
+  record: EliminationRecord,
+  waits: Uint8Array,
+  late: Uint8Array,
+): void {
+  const [ends, betweens, rest]: [number[], number[], number[]] = [[], [], []];
   const file = (v: number): void => {
     if (waits[v] === 1 || graph.degree[v]! > 2) return;
-    if (graph.degree[v] === 2) betweens.push(v);
+    if (late[v] === 1) rest.push(v);
+    else if (graph.degree[v] === 2) betweens.push(v);
     else ends.push(v);
   };
   for (let v = graph.head.length - 1; v >= 0; v--) file(v);
   const neighbours: number[] = [];
   const halves: number[] = [];
-  while (ends.length > 0 || betweens.length > 0) {
-    const v = ends.length > 0 ? ends.pop()! : betweens.pop()!;
+  for (;;) {
+    const v = ends.pop() ?? betweens.pop() ?? rest.pop();
+    if (v === undefined) return;
     if (graph.gone[v] === 1) continue;
     const count = graph.collect(v, neighbours, halves);
     record.add(v, neighbours, count);

@@ -47,7 +47,7 @@ export class RigidFlows {
   fill(outOf: Float64Array, flowA: Float64Array): void {
     const { inflow, nodes } = this;
     for (let k = 0; k < nodes.length; k++) inflow[k] = -outOf[nodes[k]!]!;
-    this.elimination.respond(inflow);
+    this.elimination.respond(this.elimination.all, inflow);
     this.links.forEach((link, i) => {
       flowA[link.branch] = inflow[this.linkA[i]!]! - inflow[this.linkB[i]!]!;
     });

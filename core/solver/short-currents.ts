@@ -85,6 +85,7 @@ function shortGroup(
 ): { node: number; wrong: number[] }[] {
   for (const diode of model.table.diodes) model.set(diode, conducting.has(diode));
   if (model.solveLinear() !== null) return [];
+  model.complete();
   const { elimination, positionOf } = model.assembly;
   const ohmAt = elimination.resistanceToZero();
   const { known } = model.assembly.networks();
@@ -110,7 +111,7 @@ function responseTo(model: Model, diode: number): Float64Array {
   const volts = new Float64Array(elimination.plan.count);
   volts[positionOf[a]!]! += 1;
   volts[positionOf[b]!]! -= 1;
-  elimination.respond(volts);
+  elimination.respond(elimination.all, volts);
   return volts;
 }
 

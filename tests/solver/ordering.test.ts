@@ -24,16 +24,18 @@ const graphs = fc.integer({ min: 1, max: 60 }).chain((count) =>
     hub: fc.nat(count - 1),
     extra: fc.array(fc.tuple(fc.nat(count - 1), fc.nat(count - 1)), { maxLength: count }),
     last: fc.uniqueArray(fc.nat(count - 1), { maxLength: 3 }),
+    late: fc.array(fc.nat(count - 1), { maxLength: 8 }),
   }),
 );
 
 describe("the elimination plan", () => {
   it("has for each position just the neighbours plain elimination in that order gives it", () => {
     fc.assert(
-      fc.property(graphs, ({ count, parents, hub, extra, last }) => {
+      fc.property(graphs, ({ count, parents, hub, extra, last, late }) => {
         const pairs = parents.map((parent, v) => [v, v % 3 === 0 ? hub : parent % (v + 1)] as const).concat(extra);
         const ends = Int32Array.from(pairs.filter(([a, b]) => a !== b).flat());
-        const plan = planElimination(count, ends, last);
+        const isLate = Uint8Array.from({ length: count }, (_, v) => (late.includes(v) ? 1 : 0));
+        const plan = planElimination(count, ends, last, isLate);
         const moved = ends.map((v) => plan.positionOf[v]!);
         const got = Array.from({ length: count }, (_, k) => [
           ...plan.slotTo.subarray(plan.slotStart[k], plan.slotStart[k + 1]),
