@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import react from "@vitejs/plugin-react";
 import { defineConfig } from "vite";
 import { contentPolicy } from "./tools/content-policy.ts";
@@ -9,6 +10,15 @@ export default defineConfig({
   appType: "mpa",
   cacheDir: "../node_modules/.vite",
   plugins: [react(), contentPolicy(), offline()],
+  // What the PDF library never gets to use here stays out of the build, and so out of what is kept for offline work.
+  resolve: {
+    alias: Object.fromEntries(
+      ["html2canvas", "canvg", "dompurify"].map((name) => [
+        name,
+        fileURLToPath(new URL("./papers/absent.ts", import.meta.url)),
+      ]),
+    ),
+  },
   worker: { format: "es" },
   build: { target: "es2023", assetsInlineLimit: 0 },
   // An address in numbers answers wherever "localhost" happens to point. A service worker stays on its port: keep these our own.

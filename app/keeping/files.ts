@@ -4,22 +4,21 @@ import { readCircuitFile } from "../../core/file/index.ts";
 /** Larger files are refused before they are read; the circuit file's own limit is 5 MB and a paper may carry some more around it. */
 const MOST_BYTES = 20_000_000;
 
-/** A circuit file, or an SVG paper with the circuit in it. */
+/** A circuit file, or a paper of ours, SVG or PDF, with the circuit in it. */
 export async function readDrawing(file: File): Promise<{ readonly document: Document } | { readonly error: string }> {
   if (file.size > MOST_BYTES)
     return { error: `"${file.name}" has ${Math.round(file.size / 1e6)} MB; the most is 20 MB.` };
   const bytes = new Uint8Array(await file.arrayBuffer());
   const start = new TextDecoder().decode(bytes.subarray(0, 200)).trimStart();
-  const read = start.startsWith("<") ? await fromSvg(new TextDecoder().decode(bytes)) : readCircuitFile(bytes);
+  const isPaper = start.startsWith("<") || start.startsWith("%PDF");
+  const read = isPaper ? await fromPaper(bytes, start.startsWith("<")) : readCircuitFile(bytes);
   return "error" in read ? { error: `"${file.name}" can't be opened: ${read.error}` } : read;
 }
 
-async function fromSvg(svg: string) {
-  const { circuitInSvg } = await import("../../core/papers/index.ts");
-  const text = circuitInSvg(svg);
-  return text === null
-    ? { error: "this picture carries no circuit; wanted one saved from Papers" }
-    : readCircuitFile(text);
+async function fromPaper(bytes: Uint8Array, isSvg: boolean) {
+  const { circuitInPdf, circuitInSvg } = await import("../../core/papers/index.ts");
+  const text = isSvg ? circuitInSvg(new TextDecoder().decode(bytes)) : circuitInPdf(bytes);
+  return text === null ? { error: "it carries no circuit; wanted one saved from Papers" } : readCircuitFile(text);
 }
 
 /** Lets the person pick a file; `null` when they think better of it. */
@@ -27,7 +26,7 @@ export function pickFile(): Promise<File | null> {
   return new Promise((resolve) => {
     const input = document.createElement("input");
     input.type = "file";
-    input.accept = ".json,.svg,application/json,image/svg+xml";
+    input.accept = ".json,.svg,.pdf,application/json,image/svg+xml,application/pdf";
     input.onchange = () => resolve(input.files?.[0] ?? null);
     input.oncancel = () => resolve(null);
     input.click();
@@ -37,7 +36,7 @@ export function pickFile(): Promise<File | null> {
 interface SavedAs {
   readonly name: string;
   readonly media: string;
-  readonly text: string;
+  readonly text: string | Uint8Array<ArrayBuffer>;
 }
 
 type SavePicker = (options: {

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { createPortal } from "react-dom";
-import type { PaperOptions } from "../../core/papers/index.ts";
+import { paperSizeMm, type PaperOptions } from "../../core/papers/index.ts";
 
 interface Props {
   readonly title: string;
@@ -9,19 +9,10 @@ interface Props {
   readonly pages: readonly string[];
 }
 
-/** Millimetres, landscape. */
-const SHEETS: Readonly<Record<PaperOptions["size"], readonly [number, number]>> = {
-  A5: [210, 148],
-  A4: [297, 210],
-  Letter: [279.4, 215.9],
-  "Half-letter": [215.9, 139.7],
-};
-
 /** A paper as it will be printed. A copy outside the app is what the printer gets; see print.css. */
 export function PaperView({ title, options, pages }: Props) {
   const pictures = useMemo(() => pages.map(pictureOf), [pages]);
-  const [wide, tall] = SHEETS[options.size];
-  const [width, height] = options.landscape ? [wide, tall] : [tall, wide];
+  const [width, height] = paperSizeMm(options);
   const shown = pictures.map((picture, index) => (
     <img key={index} src={picture} alt={pages.length === 1 ? title : `${title}, page ${index + 1}`} />
   ));

@@ -7,6 +7,7 @@ import { FlagField } from "../fields/FlagField.tsx";
 import { titleOf } from "../keeping/drawing-shelf.ts";
 import { fileName, saveFile } from "../keeping/files.ts";
 import { Dialog } from "./Dialog.tsx";
+import { SavePdf } from "../papers/SavePdf.tsx";
 import { PaperView } from "./PaperView.tsx";
 
 const SIZES = ["A5", "A4", "Letter", "Half-letter"].map((size) => ({ value: size, label: size }));
@@ -52,6 +53,7 @@ export function Papers() {
           <button type="button" disabled={pages === null} onClick={() => void save()}>
             Save as {paper.extension.toUpperCase()}
           </button>
+          <SavePdf paper={paper} options={options} source={source} />
         </div>
       </div>
       {pages === null ? (

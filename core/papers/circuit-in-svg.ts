@@ -53,7 +53,8 @@ function withoutEntities(text: string): string {
   );
 }
 
-function isJsonObject(text: string): boolean {
+/** Whether it is JSON of an object, whatever it holds. */
+export function isJsonObject(text: string): boolean {
   if (!/^\s*\{/.test(text)) return false;
   try {
     JSON.parse(text);

@@ -12,7 +12,9 @@ import type { Paper } from "./paper.ts";
 import { partsList } from "./parts-list.ts";
 import { testSheet } from "./test-sheet.ts";
 
+export { circuitForPdf, circuitInPdf } from "./circuit-in-pdf.ts";
 export { circuitInSvg } from "./circuit-in-svg.ts";
+export { paperSizeMm } from "./layout/index.ts";
 export * from "./paper.ts";
 
 /** Every paper, in the order a job needs them. */

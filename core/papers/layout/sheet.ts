@@ -21,10 +21,15 @@ export interface Sheet {
   readonly bottom: number;
 }
 
+/** Width and height in millimetres of the sheet that `options` ask for. */
+export function paperSizeMm(options: Pick<PaperOptions, "size" | "landscape">): readonly [number, number] {
+  const [long, short] = SIZES_MM[options.size];
+  return options.landscape ? [long, short] : [short, long];
+}
+
 /** The sheet that `options` ask for. */
 export function sheetOf(options: Pick<PaperOptions, "size" | "landscape">): Sheet {
-  const [long, short] = SIZES_MM[options.size];
-  const [widthMm, heightMm] = options.landscape ? [long, short] : [short, long];
+  const [widthMm, heightMm] = paperSizeMm(options);
   return {
     widthMm,
     heightMm,
