@@ -96,6 +96,7 @@ export class Assembly {
     }
   }
 
+  /** Takes over the values of every branch, and the offsets of the zeros. */
   loadAll(values: LinearBranches): void {
     const { zeroAt, elimination, clusters } = this;
     for (const [position, node] of zeroAt) elimination.hold(position, 0 - clusters.offset[node]!);
@@ -139,6 +140,7 @@ export class Assembly {
     for (let node = 0; node < nodeV.length; node++) this.take(node, nodeV);
   }
 
+  /** Takes over the volts of one node. */
   private take(node: number, nodeV: Float64Array): void {
     nodeV[node] = this.positionV[this.positionOf[node]!]! + this.clusters.offset[node]!;
   }

@@ -226,7 +226,12 @@ export class Elimination {
   private carry(among: Int32Array, inflow: Float64Array): void {
     const { inverse, share } = this;
     const { slotStart, slotTo } = this.plan;
-    const noise = CANCELLED * largest(inflow);
+    let most = 0;
+    for (let i = 0; i < among.length; i++) {
+      const size = Math.abs(inflow[among[i]!]!);
+      if (size > most) most = size;
+    }
+    const noise = CANCELLED * most;
     for (let i = 0; i < among.length; i++) {
       const k = among[i]!;
       const amps = inflow[k]!;

@@ -29,7 +29,6 @@ const CLOSE = 1e-3;
 const IMPOSSIBLE_V = 1e6;
 /** Output watts below which a converter counts as having no load: ties alone draw picowatts. */
 const NO_LOAD_W = 1e-6;
-
 /** Input watts past all supply. */
 const BOUNDLESS_W = 1e12;
 
