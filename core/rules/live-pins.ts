@@ -1,7 +1,7 @@
 import type { NetPart, NetTerminal } from "../netlist/index.ts";
 import { changedTo, factsOf, type PlugFacts } from "../parts/index.ts";
 import { defineRule, type Finding, type Remedy, type Study } from "./rule.ts";
-import { isHotThroughLoads } from "./study/live.ts";
+import { hasCoilNear, isHotWithout } from "./study/live.ts";
 import { amount, listOf, nameOf } from "./study/words.ts";
 
 export const livePins = defineRule({
@@ -54,15 +54,20 @@ interface Live {
 function liveWithout(study: Study, half: readonly NetTerminal[], away: readonly NetTerminal[]): readonly Live[] {
   const rest = study.situations[0]!;
   const cut = away.flatMap(({ wires }) => wires);
-  const solution = study.solveWithout(cut, rest);
+  // Relays move only where one of their coils is near; else contacts stand as they did.
+  const isFelt = hasCoilNear(
+    study.netlist,
+    [...half, ...away].map(({ node }) => node),
+  );
+  const solution = isFelt ? study.solveWithout(cut, rest) : rest.solution;
   if (solution.status !== "ok") return [];
-  const isHot = isHotThroughLoads(study.netlist, rest.combination, solution, new Set(cut));
-  return half
-    .filter(({ node, part, terminal }) => isHot(node) && part.part.covers?.[terminal.name] !== "covered")
-    .map((terminal) => ({
-      terminal,
-      volts: solution.known[terminal.node] === 1 ? solution.nodeV[terminal.node]! : null,
-    }));
+  const isHot = isHotWithout(study.netlist, rest.combination, solution, new Set(cut));
+  const live = half.filter(
+    ({ node, part, terminal }) => isHot(node) && part.part.covers?.[terminal.name] !== "covered",
+  );
+  if (live.length === 0) return [];
+  const { known, nodeV } = isFelt ? solution : study.solveWithout(cut, rest);
+  return live.map((terminal) => ({ terminal, volts: known[terminal.node] === 1 ? nodeV[terminal.node]! : null }));
 }
 
 function socketsOnFedHalf(part: NetPart): Remedy {
