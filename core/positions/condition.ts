@@ -26,7 +26,11 @@ export function conditionInWords(
     return `in some positions of ${small.controls.map((control) => netlist.controls[control]!.id).join(", ")}`;
   }
   const cases = mergeCases(shortestCases(netlist, small));
-  return cases.map((one) => caseInWords(netlist, small.controls, one)).join(", or ");
+  const firstControl = (one: Case) => Math.min(...one.keys());
+  return cases
+    .toSorted((one, other) => firstControl(one) - firstControl(other))
+    .map((one) => caseInWords(netlist, small.controls, one))
+    .join(", or ");
 }
 
 /** A condition over few controls: for each combination true, false, or null where it does not matter. */

@@ -1,5 +1,5 @@
 import { controlNumber, controlPositions, type NetElement, type Netlist } from "../netlist/index.ts";
-import { digitsOf, type Group } from "./groups.ts";
+import type { Group } from "./groups.ts";
 import type { Rails } from "./rails.ts";
 import type { RelayTables } from "./relay-tables.ts";
 import { TruthTable } from "./truth-table.ts";
@@ -132,11 +132,12 @@ class Gates {
     const kept = this.positions.get(key);
     if (kept) return kept;
     const table = new TruthTable(this.group.size);
-    const at = this.group.controls.indexOf(control);
-    const names = this.netlist.controls[control]!.positions;
+    const { controls } = this.group;
+    const countOf = (one: number) => this.netlist.controls[one]!.positions.length;
+    const stride = controls.slice(0, controls.indexOf(control)).reduce((product, one) => product * countOf(one), 1);
+    const isIn = this.netlist.controls[control]!.positions.map((name) => positions.includes(name));
     for (let index = 0; index < this.group.size; index++) {
-      const digit = digitsOf(this.netlist, this.group.controls, index)[at]!;
-      if (positions.includes(names[digit]!)) table.add(index);
+      if (isIn[Math.floor(index / stride) % isIn.length]) table.add(index);
     }
     this.positions.set(key, table);
     return table;

@@ -1,4 +1,4 @@
-import { controlNumber, controlPositions, type NetElement, type Netlist } from "../netlist/index.ts";
+import { controlNumber, controlPositions, type Combination, type NetElement, type Netlist } from "../netlist/index.ts";
 import { joinCircuits, movingElements } from "./circuits.ts";
 import type { Rails } from "./rails.ts";
 
@@ -32,7 +32,8 @@ export function groupsOf(netlist: Netlist, rails: Rails): Group[] {
   return [...byCircuit.values()].map((elements) => groupFrom(netlist, elements));
 }
 
-function groupFrom(netlist: Netlist, elements: readonly NetElement[]): Group {
+/** A group of these elements: its controls, coils and number of combinations. */
+export function groupFrom(netlist: Netlist, elements: readonly NetElement[]): Group {
   const coils = elements.filter(({ spec }) => spec.type === "coil");
   const numbers = new Set<number>(coils.length > 0 ? [ENGINE] : []);
   for (const element of elements) if (controlPositions(element)) numbers.add(controlNumber(netlist, element));
@@ -49,4 +50,15 @@ export function digitsOf(netlist: Netlist, controls: readonly number[], index: n
     index = Math.floor(index / count);
     return digit;
   });
+}
+
+/** Number of the combination of a group's controls that this setting of all controls is; the inverse of `digitsOf`. */
+export function indexIn(netlist: Netlist, { controls }: Group, combination: Combination): number {
+  let index = 0;
+  let stride = 1;
+  for (const control of controls) {
+    index += combination[control]! * stride;
+    stride *= netlist.controls[control]!.positions.length;
+  }
+  return index;
 }

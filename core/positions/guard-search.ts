@@ -1,7 +1,7 @@
 import type { NetElement } from "../netlist/index.ts";
 import type { SourceStart } from "./source-starts.ts";
 import type { Guard } from "./types.ts";
-import { standAfter, standKey, type Stand, type WayGraph } from "./way-graph.ts";
+import { SeenStands, standAfter, type Stand, type WayGraph } from "./way-graph.ts";
 
 /** `undefined`: not reached. `null`: reached with no device on the way. */
 export type Reach = Guard | null | undefined;
@@ -26,19 +26,14 @@ export function worstReach(graph: WayGraph, start: SourceStart): Reach[] {
   const push = (visit: Visit) => (queue[rank(visit.guard)] ??= []).push(visit);
   const ranks = new Ranks(graph, start);
   const rank = (guard: Guard | null) => ranks.of(guard);
-  const seen = new Map<number, { keys: Set<string>; free: boolean }>();
+  const seen = new SeenStands();
   let states = 0;
   push({ node: start.node, stand: new Map(), guard: start.own ?? null });
   for (let level = 0; level < ranks.count; level++) {
     for (let visit = queue[level]?.pop(); visit; visit = queue[level]?.pop()) {
-      const at = seen.get(visit.node) ?? { keys: new Set<string>(), free: false };
-      seen.set(visit.node, at);
       const stand: Stand = states > MOST_STATES ? new Map() : visit.stand;
-      const key = standKey(stand);
-      if (at.free || at.keys.has(key)) continue;
+      if (!seen.add(visit.node, stand)) continue;
       states++;
-      at.keys.add(key);
-      if (stand.size === 0) at.free = true;
       if (reach[visit.node] === undefined) reach[visit.node] = visit.guard;
       for (const step of graph.steps[visit.node]!) {
         if (graph.ends[step.to] === 1) continue;

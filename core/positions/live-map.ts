@@ -1,6 +1,7 @@
 import type { Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
-import { faultConductions, type Conduction } from "./conduction.ts";
+import { conesOf, type Cone } from "./cones.ts";
+import { faultConductions, type CoilTable, type Conduction } from "./conduction.ts";
 import { faultCases } from "./fault-cases.ts";
 import { groupMap } from "./group-map.ts";
 import { groupsOf, type Group } from "./groups.ts";
@@ -25,26 +26,36 @@ export interface LiveMap {
 export function liveMap(netlist: Netlist): LiveMap {
   const rails = railsOf(netlist);
   const byClass = new Map<number, Heat>();
-  const samples: GroupSample[] = [];
+  const samples = new Map<string, GroupSample>();
   const unproved: Unproved[] = [];
   const conductions: (readonly Conduction[])[] = [];
   let combinations = 0;
   const groups = groupsOf(netlist, rails);
   for (const group of groups) {
-    combinations += group.size;
-    const tables = relayTables(netlist, group);
-    conductions.push(faultConductions(netlist, group, tables));
-    if (!tables) {
-      for (const [one, heat] of overlargeGroup(netlist, rails, group)) byClass.set(one, heat);
-      unproved.push({ controls: idsOf(netlist, group), why: "too-many", when: "" });
-      continue;
+    const pulledIn: CoilTable[] = [];
+    for (const cone of conesOf(netlist, rails, group)) {
+      combinations += cone.size;
+      const tables = relayTables(netlist, cone);
+      if (!tables) {
+        for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);
+        unproved.push({ controls: idsOf(netlist, cone), why: "too-many", when: "" });
+        continue;
+      }
+      for (const sample of tables.samples) samples.set(sample.combination.join(" "), sample);
+      noteUnsettled(netlist, cone, tables, unproved);
+      heatOfCone(netlist, rails, cone, tables, byClass);
+      pulledIn.push({ cone, tables });
     }
-    for (const sample of tables.samples) samples.push(sample);
-    noteUnsettled(netlist, group, tables, unproved);
-    heatOfGroup(netlist, rails, group, tables, byClass);
+    conductions.push(faultConductions(netlist, group, pulledIn));
   }
   const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
-  return { heat, samples, combinations, unproved, faultCases: faultCases(rails, groups, conductions) };
+  return {
+    heat,
+    samples: [...samples.values()],
+    combinations,
+    unproved,
+    faultCases: faultCases(rails, groups, conductions),
+  };
 }
 
 function idsOf(netlist: Netlist, group: Group): string[] {
@@ -62,21 +73,15 @@ function noteUnsettled(netlist: Netlist, group: Group, { settled }: RelayTables,
   });
 }
 
-function heatOfGroup(
-  netlist: Netlist,
-  rails: Rails,
-  group: Group,
-  tables: RelayTables,
-  byClass: Map<number, Heat>,
-): void {
-  const map = groupMap(netlist, rails, group, tables);
-  const none = new TruthTable(group.size);
-  for (const one of new Set([...map.direct.keys(), ...map.load.keys()])) {
+function heatOfCone(netlist: Netlist, rails: Rails, cone: Cone, tables: RelayTables, byClass: Map<number, Heat>): void {
+  const map = groupMap(netlist, rails, cone, tables);
+  const none = new TruthTable(cone.size);
+  for (const one of cone.owned) {
     const direct = (map.direct.get(one) ?? none).and(tables.settled);
     const load = (map.load.get(one) ?? none).and(tables.settled);
     const hot = direct.or(load);
     if (hot.isEmpty()) continue;
-    const when = conditionInWords(netlist, group.controls, hot, tables.settled);
+    const when = conditionInWords(netlist, cone.controls, hot, tables.settled);
     byClass.set(one, {
       hot: when === "always" ? "always" : hot.has(0) ? "at-rest" : "switched",
       via: direct.isEmpty() ? "load" : "direct",

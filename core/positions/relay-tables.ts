@@ -6,6 +6,8 @@ import type { GroupSample } from "./types.ts";
 
 /** Up to this many combinations of a group every one is solved; above, the report says so and relays are free (circuit file, "Hot"). */
 const MOST_SOLVED = 2 ** 16;
+/** Up to this many a group without relays is followed bit by bit. */
+const MOST_FOLLOWED = 2 ** 20;
 /** Up to this many the solutions themselves are kept for the rules about every combination. */
 const MOST_KEPT = 2 ** 10;
 
@@ -25,7 +27,7 @@ export interface RelayTables {
 export function relayTables(netlist: Netlist, group: Group): RelayTables | null {
   const converters = group.elements.filter(({ spec }) => spec.type === "converter");
   const mustSolve = group.coils.length > 0 || converters.length > 0;
-  if (group.size > MOST_SOLVED) return mustSolve ? null : unsolved(group);
+  if (group.size > MOST_SOLVED) return mustSolve || group.size > MOST_FOLLOWED ? null : unsolved(group);
   if (!mustSolve && group.size > MOST_KEPT) return unsolved(group);
   const pulledIn = new Map(group.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
   const working = new Map(converters.map((converter) => [converter.index, new TruthTable(group.size)]));

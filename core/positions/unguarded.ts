@@ -1,6 +1,6 @@
 import type { NetElement, Netlist, NetWire } from "../netlist/index.ts";
 import type { SourceStart } from "./source-starts.ts";
-import { standAfter, standKey, type Stand, type WayGraph } from "./way-graph.ts";
+import { SeenStands, standAfter, type Stand, type WayGraph } from "./way-graph.ts";
 
 /** Shortest way from a source to a node with no device on it. */
 export interface Distance {
@@ -20,15 +20,11 @@ const MOST_STATES = 20_000;
 /** By node; `undefined` where every way from this source has a device on it or none leads there. */
 export function unguardedDistances(graph: WayGraph, start: SourceStart): (Distance | undefined)[] {
   const found: (Distance | undefined)[] = Array.from({ length: graph.steps.length }, () => undefined);
-  const seen = new Map<number, Set<string>>();
+  const seen = new SeenStands();
   const open: Visit[] = [{ node: start.node, stand: new Map(), metres: 0, unknown: false, sheathed: true }];
   for (let states = 0; open.length > 0 && states < MOST_STATES; states++) {
     const visit = takeNearest(open);
-    const keys = seen.get(visit.node) ?? new Set<string>();
-    seen.set(visit.node, keys);
-    const key = standKey(visit.stand);
-    if (keys.has(key) || keys.has("")) continue;
-    keys.add(key);
+    if (!seen.add(visit.node, visit.stand)) continue;
     found[visit.node] ??= visit;
     for (const { to, device, wire, needs } of graph.steps[visit.node]!) {
       if (device || graph.ends[to] === 1) continue;

@@ -29,6 +29,7 @@ export interface WayGraph {
 }
 
 export function wayGraph(netlist: Netlist): WayGraph {
+  const contactsOf = countContacts(netlist);
   const steps = Array.from({ length: netlist.nodeCount }, (): Step[] => []);
   const tie = (a: number, b: number, step: Omit<Step, "to">) => {
     steps[a]!.push({ ...step, to: b });
@@ -40,7 +41,12 @@ export function wayGraph(netlist: Netlist): WayGraph {
     if (spec.type === "link") tie(a, b, { device: null, wire: null, needs: null });
     if (spec.type === "protection" && (spec.closed || spec.recloses))
       tie(a, b, { device: element, wire: null, needs: null });
-    if (spec.type === "contact") tie(a, b, { device: null, wire: null, needs: positionOf(element) });
+    if (spec.type === "contact")
+      tie(a, b, {
+        device: null,
+        wire: null,
+        needs: contactsOf.get(moverOf(element))! > 1 ? positionOf(element) : null,
+      });
     if (spec.type === "diode" && spec.suppresses === undefined) {
       steps[a]!.push({ to: b, device: null, wire: null, needs: null });
     }
@@ -49,11 +55,26 @@ export function wayGraph(netlist: Netlist): WayGraph {
   return { steps, ends: Uint8Array.from(classOf, (one) => minus[one]!) };
 }
 
+/** How many contacts each mover has: one alone can never contradict itself. */
+function countContacts(netlist: Netlist): Map<number, number> {
+  const counts = new Map<number, number>();
+  for (const element of netlist.elements) {
+    if (element.spec.type === "contact") counts.set(moverOf(element), (counts.get(moverOf(element)) ?? 0) + 1);
+  }
+  return counts;
+}
+
+function moverOf(element: NetElement): number {
+  return element.coil >= 0 ? element.coil : -1 - element.part.index;
+}
+
 function positionOf(element: NetElement): Position | null {
   const { spec } = element;
   if (spec.type !== "contact") return null;
-  if ("positions" in spec.movedBy) return { mover: -1 - element.part.index, positions: spec.movedBy.positions };
-  return { mover: element.coil, positions: [spec.movedBy.closedWhen] };
+  return {
+    mover: moverOf(element),
+    positions: "positions" in spec.movedBy ? spec.movedBy.positions : [spec.movedBy.closedWhen],
+  };
 }
 
 /** The positions a way has used so far: what each mover may still stand in. */
@@ -69,10 +90,23 @@ export function standAfter(stand: Stand, needs: Position | null): Stand | null {
   return new Map([...stand, [needs.mover, left]]);
 }
 
-/** A text that is equal for equal stands. */
-export function standKey(stand: Stand): string {
-  return [...stand]
-    .sort(([one], [other]) => one - other)
-    .map(([mover, positions]) => `${mover}:${positions.join(",")}`)
-    .join(";");
+/**
+ * Where a search has been, with which stands. A stand that leaves every mover at least the choice of one seen before can reach
+ * nothing new: whatever goes on from here went on from there.
+ */
+export class SeenStands {
+  private readonly seen = new Map<number, Stand[]>();
+
+  /** False when this node was seen with a stand at least as free; notes it otherwise. */
+  add(node: number, stand: Stand): boolean {
+    const stands = this.seen.get(node) ?? [];
+    this.seen.set(node, stands);
+    if (stands.some((before) => isAtLeastAsFree(before, stand))) return false;
+    stands.push(stand);
+    return true;
+  }
+}
+
+function isAtLeastAsFree(before: Stand, stand: Stand): boolean {
+  return [...before].every(([mover, left]) => stand.get(mover)?.every((position) => left.includes(position)) ?? false);
 }
