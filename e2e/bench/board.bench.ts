@@ -110,23 +110,27 @@ test("a real pointer drags a part at the display's pace, on one canvas, and no p
   expect(await page.evaluate(() => (window as unknown as { readonly reads: number }).reads)).toBe(0);
 });
 
+/** The best frames tell most on a busy machine: nothing else can make a frame shorter. */
 function print(timings: readonly Timing[]): void {
-  process.stdout.write(
-    `${"act".padEnd(12)} ${"full ms".padStart(9)} ${"tiles ms".padStart(9)} ${"ratio".padStart(7)} ${"p95".padStart(7)}  goal\n`,
-  );
+  const row = (cells: readonly string[]) =>
+    process.stdout.write(`${cells.map((cell) => cell.padStart(12)).join("")}\n`);
+  row(["act", "full ms", "tiles ms", "ratio", "p95", "best ratio", "goal", "goal p95"]);
   for (const [act, goal] of Object.entries(GOALS)) {
     const of = (way: Timing["way"]) => timings.find((timing) => timing.act === act && timing.way === way)!.frames;
-    const full = median(of("full redraw"));
-    const tiles = median(of("tiles"));
-    const cells = [
-      full.toFixed(2).padStart(9),
-      tiles.toFixed(2).padStart(9),
-      (tiles / full).toFixed(3).padStart(7),
-      (percentile(of("tiles"), 0.95) / full).toFixed(3).padStart(7),
+    const [full, tiles] = [of("full redraw"), of("tiles")];
+    const figures = [
+      median(tiles) / median(full),
+      percentile(tiles, 0.95) / median(full),
+      Math.min(...tiles) / Math.min(...full),
     ];
-    process.stdout.write(
-      `${act.padEnd(12)} ${cells.join(" ")}  ${goal.median}${goal.p95 === undefined ? "" : `, p95 ${goal.p95}`}\n`,
-    );
+    const goals = [goal.median, goal.p95].map((value) => (value === undefined ? "" : String(value)));
+    row([
+      act,
+      median(full).toFixed(2),
+      median(tiles).toFixed(2),
+      ...figures.map((figure) => figure.toFixed(3)),
+      ...goals,
+    ]);
   }
 }
 
