@@ -81,23 +81,31 @@ class Look {
   private metalOf(node: number): Metal {
     const known = this.metals.get(node);
     if (known) return known;
-    const nodes = new Set([node]);
+    const metal: Metal = { nodes: this.joinedTo(node), onPlus: false, onMinus: false };
+    const { nodes } = metal;
     for (const at of nodes) {
-      for (const { to, wire, element } of pathsOf(this.netlist).steps[at]!) {
-        if (wire ? !this.wires.has(wire.index) : this.isMetal(element!)) nodes.add(to);
-      }
+      if (this.plus.has(at)) metal.onPlus = true;
+      if (this.minus.has(at)) metal.onMinus = true;
     }
-    const metal: Metal = {
-      nodes,
-      onPlus: [...nodes].some((at) => this.plus.has(at)),
-      onMinus: [...nodes].some((at) => this.minus.has(at)),
-    };
     for (const at of nodes) this.metals.set(at, metal);
     for (const { a, b } of this.diodes) {
       if (nodes.has(b) && !metal.onPlus && this.metalOf(a).onPlus) metal.onPlus = true;
       if (nodes.has(a) && !metal.onMinus && this.metalOf(b).onMinus) metal.onMinus = true;
     }
     return metal;
+  }
+
+  /** Metal joined to a node, up to where a source's end is met: that settles how it stands, and grounds are large. */
+  private joinedTo(node: number): ReadonlySet<number> {
+    const { steps, fixed, plus } = pathsOf(this.netlist);
+    const nodes = new Set([node]);
+    for (const at of nodes) {
+      if (this.plus.has(at) || (this.minus.has(at) && plus[fixed.find(at)] === 0)) break;
+      for (const { to, wire, element } of steps[at]!) {
+        if (wire ? !this.wires.has(wire.index) : this.isMetal(element!)) nodes.add(to);
+      }
+    }
+    return nodes;
   }
 
   private isMetal(element: NetElement): boolean {
