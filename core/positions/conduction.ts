@@ -1,5 +1,5 @@
 import { isClosed, restCombination, type Combination, type NetElement, type Netlist } from "../netlist/index.ts";
-import { digitsOf, indexIn, type Group } from "./groups.ts";
+import { digitsOf, type Group } from "./groups.ts";
 import type { RelayTables } from "./relay-tables.ts";
 
 /** Branches of one group that are closed contacts or sources that are on, in one of its combinations. */
@@ -11,32 +11,57 @@ const MOST_COMPARED = 2 ** 12;
 /** Up to this many ways are all kept: closing a contact can lessen a fault too, where it joins another frame or a second short. */
 const MOST_KEPT = 8;
 
-/** Where the relays of one cone stand. */
-export interface CoilTable {
+/** A cone with its relays solved; `null`: too many combinations to solve. */
+export interface SolvedCone {
   readonly cone: Group;
-  readonly tables: RelayTables;
+  readonly tables: RelayTables | null;
 }
 
 /**
- * The ways a group can stand that matter to a fault: all of a few, else those that no other way outdoes, as more closed contacts
- * as good as always add to a fault current. Relays stand as solved for each combination; unsettled ones are left out.
+ * The ways a group can stand that matter to a fault, from those of its cones: what hangs from the same place feeds nothing into its
+ * neighbours, so ways of several cones that agree on what they share are looked at together.
  */
-export function faultConductions(netlist: Netlist, group: Group, solved: readonly CoilTable[]): Conduction[] {
-  const moved = group.elements.filter(({ spec }) => spec.type === "contact" || spec.type === "source");
-  const isSolved = group.coils.every((coil) => solved.some(({ tables }) => tables.pulledIn.has(coil.index)));
-  if (!isSolved || group.size > MOST_COMPARED) return [new Set(moved.map(({ branch }) => branch))];
+export function faultConductions(netlist: Netlist, cones: readonly SolvedCone[]): Conduction[] {
+  const together: Map<number, boolean>[] = [];
+  for (const { cone, tables } of cones) {
+    const moved = movedBranches(cone);
+    for (const way of conductionsOf(netlist, cone, tables)) {
+      const here = new Map(moved.map((branch) => [branch, way.has(branch)]));
+      const fitting = together.find((other) =>
+        [...here].every(([branch, closed]) => (other.get(branch) ?? closed) === closed),
+      );
+      if (!fitting) together.push(here);
+      else for (const [branch, closed] of here) fitting.set(branch, closed);
+    }
+  }
+  const ways = together.map((way) => new Set([...way].flatMap(([branch, closed]) => (closed ? [branch] : []))));
+  return ways.length > 0 ? ways : [new Set<number>()];
+}
+
+function movedBranches({ elements }: Group): number[] {
+  return elements.filter(({ spec }) => spec.type === "contact" || spec.type === "source").map(({ branch }) => branch);
+}
+
+/**
+ * All ways of a cone where they are few, else those that no other way outdoes, as more closed contacts as good as always add to a
+ * fault current. Relays stand as solved for each combination; unsettled ones are left out.
+ */
+function conductionsOf(netlist: Netlist, cone: Group, tables: RelayTables | null): Conduction[] {
+  if (!tables || cone.size > MOST_COMPARED) return [new Set(movedBranches(cone))];
+  const moved = cone.elements.filter(({ spec }) => spec.type === "contact" || spec.type === "source");
   const found = new Map<string, Conduction>();
   const combination = restCombination(netlist);
-  for (let index = 0; index < group.size; index++) {
-    digitsOf(netlist, group.controls, index).forEach((digit, at) => {
-      combination[group.controls[at]!] = digit;
+  for (let index = 0; index < cone.size; index++) {
+    if (!tables.settled.has(index)) continue;
+    digitsOf(netlist, cone.controls, index).forEach((digit, at) => {
+      combination[cone.controls[at]!] = digit;
     });
-    const places = solved.map(({ cone, tables }) => ({ tables, at: indexIn(netlist, cone, combination) }));
-    if (places.some(({ tables, at }) => !tables.settled.has(at))) continue;
-    const here = moved.filter((element) => conducts(netlist, element, combination, places)).map(({ branch }) => branch);
+    const here = moved
+      .filter((element) => conducts(netlist, element, combination, tables, index))
+      .map(({ branch }) => branch);
     found.set(here.join(" "), new Set(here));
   }
-  const all = found.size > 0 ? [...found.values()] : [new Set<number>()];
+  const all = [...found.values()];
   return all.length <= MOST_KEPT ? all : withoutOutdone(all);
 }
 
@@ -48,17 +73,16 @@ function withoutOutdone(all: readonly Conduction[]): Conduction[] {
   return kept;
 }
 
-interface Place {
-  readonly tables: RelayTables;
-  /** Number of the combination within that cone. */
-  readonly at: number;
-}
-
-function conducts(netlist: Netlist, element: NetElement, combination: Combination, places: readonly Place[]): boolean {
+function conducts(
+  netlist: Netlist,
+  element: NetElement,
+  combination: Combination,
+  tables: RelayTables,
+  index: number,
+): boolean {
   const { spec } = element;
   if (spec.type === "contact" && "coil" in spec.movedBy) {
-    const place = places.find(({ tables }) => tables.pulledIn.has(element.coil));
-    const pulledIn = place?.tables.pulledIn.get(element.coil)?.has(place.at) ?? false;
+    const pulledIn = tables.pulledIn.get(element.coil)?.has(index) ?? false;
     return pulledIn === (spec.movedBy.closedWhen === "pulled-in");
   }
   return isClosed(netlist, element, combination);

@@ -1,4 +1,4 @@
-import { controlNumber, controlPositions, type Combination, type NetElement, type Netlist } from "../netlist/index.ts";
+import { controlNumber, controlPositions, type NetElement, type Netlist } from "../netlist/index.ts";
 import { joinCircuits, movingElements } from "./circuits.ts";
 import type { Rails } from "./rails.ts";
 
@@ -50,15 +50,4 @@ export function digitsOf(netlist: Netlist, controls: readonly number[], index: n
     index = Math.floor(index / count);
     return digit;
   });
-}
-
-/** Number of the combination of a group's controls that this setting of all controls is; the inverse of `digitsOf`. */
-export function indexIn(netlist: Netlist, { controls }: Group, combination: Combination): number {
-  let index = 0;
-  let stride = 1;
-  for (const control of controls) {
-    index += combination[control]! * stride;
-    stride *= netlist.controls[control]!.positions.length;
-  }
-  return index;
 }

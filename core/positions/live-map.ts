@@ -1,7 +1,7 @@
 import type { Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
 import { conesOf, type Cone } from "./cones.ts";
-import { faultConductions, type CoilTable, type Conduction } from "./conduction.ts";
+import { faultConductions, type Conduction, type SolvedCone } from "./conduction.ts";
 import { faultCases } from "./fault-cases.ts";
 import { groupMap } from "./group-map.ts";
 import { groupsOf, type Group } from "./groups.ts";
@@ -32,10 +32,11 @@ export function liveMap(netlist: Netlist): LiveMap {
   let combinations = 0;
   const groups = groupsOf(netlist, rails);
   for (const group of groups) {
-    const pulledIn: CoilTable[] = [];
+    const cones: SolvedCone[] = [];
     for (const cone of conesOf(netlist, rails, group)) {
       combinations += cone.size;
       const tables = relayTables(netlist, cone);
+      cones.push({ cone, tables });
       if (!tables) {
         for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);
         unproved.push({ controls: idsOf(netlist, cone), why: "too-many", when: "" });
@@ -44,9 +45,8 @@ export function liveMap(netlist: Netlist): LiveMap {
       for (const sample of tables.samples) samples.set(sample.combination.join(" "), sample);
       noteUnsettled(netlist, cone, tables, unproved);
       heatOfCone(netlist, rails, cone, tables, byClass);
-      pulledIn.push({ cone, tables });
     }
-    conductions.push(faultConductions(netlist, group, pulledIn));
+    conductions.push(faultConductions(netlist, cones));
   }
   const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
   return {
