@@ -49,70 +49,21 @@ export class EliminationRecord {
   }
 }
 
-/** Lays the plan out for what was eliminated. */
-export function planOf(record: EliminationRecord): EliminationPlan {
-  return layOut(record, inPostorder(record));
-}
-
-/** Positions of an equivalent order in which every subtree of the elimination tree is contiguous: kinder to the cache. */
-function inPostorder(record: EliminationRecord): Int32Array {
-  const count = record.done;
-  const rank = new Int32Array(count);
-  for (let k = 0; k < count; k++) rank[record.order[k]!] = k;
-  const firstChild = new Int32Array(count).fill(-1);
-  const sibling = new Int32Array(count).fill(-1);
-  const roots: number[] = [];
-  for (let k = count - 1; k >= 0; k--) {
-    let parent = -1;
-    for (let p = record.start[k]!; p < record.start[k + 1]!; p++) {
-      const r = rank[record.neighbours[p]!]!;
-      if (parent < 0 || r < parent) parent = r;
-    }
-    if (parent < 0) roots.push(k);
-    else {
-      sibling[k] = firstChild[parent]!;
-      firstChild[parent] = k;
-    }
-  }
+/** Lays the plan out for what was eliminated, every vertex of the graph. */
+export function planOf({ done: count, order, start, neighbours }: EliminationRecord): EliminationPlan {
   const positionOf = new Int32Array(count);
-  let position = 0;
-  const stack: number[] = [];
-  for (let i = roots.length - 1; i >= 0; i--) {
-    stack.push(roots[i]!);
-    while (stack.length > 0) {
-      const k = stack[stack.length - 1]!;
-      const child = firstChild[k]!;
-      if (child >= 0) {
-        firstChild[k] = sibling[child]!;
-        stack.push(child);
-      } else {
-        positionOf[record.order[k]!] = position++;
-        stack.pop();
-      }
-    }
-  }
-  return positionOf;
-}
-
-function layOut(record: EliminationRecord, positionOf: Int32Array): EliminationPlan {
-  const count = record.done;
-  const slotStart = new Int32Array(count + 1);
-  const slotTo = new Int32Array(record.start[count]!);
-  const recordAt = new Int32Array(count);
-  for (let k = 0; k < count; k++) recordAt[positionOf[record.order[k]!]!] = k;
-  let used = 0;
+  for (let k = 0; k < count; k++) positionOf[order[k]!] = k;
+  const slotTo = new Int32Array(start[count]!);
   for (let k = 0; k < count; k++) {
-    const from = record.start[recordAt[k]!]!;
-    const to = record.start[recordAt[k]! + 1]!;
-    for (let p = from; p < to; p++) {
-      const position = positionOf[record.neighbours[p]!]!;
-      let at = used++;
-      for (; at > slotStart[k]! && slotTo[at - 1]! > position; at--) slotTo[at] = slotTo[at - 1]!;
+    const first = start[k]!;
+    for (let p = first; p < start[k + 1]!; p++) {
+      const position = positionOf[neighbours[p]!]!;
+      let at = p;
+      for (; at > first && slotTo[at - 1]! > position; at--) slotTo[at] = slotTo[at - 1]!;
       slotTo[at] = position;
     }
-    slotStart[k + 1] = used;
   }
-  return { count, positionOf, slotStart, slotTo, ...spreadLists(count, slotStart, slotTo) };
+  return { count, positionOf, slotStart: start, slotTo, ...spreadLists(count, start, slotTo) };
 }
 
 type SpreadLists = Pick<EliminationPlan, "columnStart" | "columnSlot" | "columnEnd" | "targetStart" | "targets">;

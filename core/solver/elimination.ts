@@ -55,7 +55,8 @@ export class Elimination {
     this.rise = new Float64Array(plan.count);
     this.isDirty = new Uint8Array(plan.count);
     this.dirty = new Int32Array(plan.count);
-    this.all = Int32Array.from(plan.positionOf).sort();
+    this.all = new Int32Array(plan.count);
+    for (let k = 0; k < plan.count; k++) this.all[k] = k;
   }
 
   /** The slot of the edge between two positions that was in the graph the plan was made for. */
