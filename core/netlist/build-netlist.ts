@@ -3,6 +3,7 @@ import { systemOf, wireSurroundings, type Cover, type Document, type System } fr
 import { CHASSIS, type Coil, type Element, type Surroundings } from "../parts/index.ts";
 import { wireCapacityA, wireOhmPerM } from "../reference/index.ts";
 import { branchOf, endsOf } from "./branches.ts";
+import { NodeSets } from "./node-sets.ts";
 import { seriesUppers } from "./series-strings.ts";
 import { knownParts, type KnownPart } from "./terminal-lookup.ts";
 import type { NetControl, NetElement, Netlist, NetPart, NetTerminal, NetWire } from "./types.ts";
@@ -64,7 +65,7 @@ export function buildNetlist(document: Document): Netlist {
       nodeCount: builder.nodeCount,
       branches: builder.branches,
       relays: builder.relays,
-      references: references(builder, uppers),
+      references: references(builder, wires),
     },
     terminalAt: builder.terminalAt,
     partAt: new Map(parts.map((part) => [part.part.id, part])),
@@ -230,11 +231,19 @@ function controlsOf(parts: readonly NetPart[]): NetControl[] {
   return [engine, ...operated.map((part) => ({ id: part.part.id, positions: part.control!.positions, part }))];
 }
 
-/** Zero volts, best first: batteries that are not the upper of a series pair, then the upper ones, the chassis, converter outputs. */
-function references(builder: Builder, uppers: ReadonlySet<string>): number[] {
+/** Zero volts, best first: batteries that do not stand on another's positive, then those that do, the chassis, converter outputs. */
+function references(builder: Builder, wires: readonly NetWire[]): number[] {
+  const joined = new NodeSets(builder.nodeCount);
+  for (const { from, to } of wires) joined.join(from.node, to.node);
+  for (const { spec, branch, a, b } of builder.elements) {
+    // Whatever position a contact is in: one that can stand on another is the worse zero.
+    const isConductor = spec.type === "link" || spec.type === "contact" || spec.type === "protection";
+    if (isConductor && branch >= 0) joined.join(a, b);
+  }
   const zeros = builder.elements.filter(({ spec }) => spec.type === "source" && spec.zero);
-  const lower = zeros.filter(({ part }) => !uppers.has(part.part.id));
-  const upper = zeros.filter(({ part }) => uppers.has(part.part.id));
+  const isUpper = (upper: NetElement) => zeros.some((lower) => lower !== upper && joined.same(lower.a, upper.b));
+  const lower = zeros.filter((zero) => !isUpper(zero));
+  const upper = zeros.filter(isUpper);
   const outputs = builder.elements.filter(({ spec }) => spec.type === "converter").map(({ outB }) => outB);
   return [...lower.map(({ b }) => b), ...upper.map(({ b }) => b), builder.chassis, ...outputs];
 }
