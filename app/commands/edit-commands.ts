@@ -61,6 +61,7 @@ export const editCommands: readonly Command[] = [
         { do: "wire-from", terminal: null },
         { do: "tool", tool: "select" },
         { do: "spotlight", places: [], snag: null },
+        { do: "show", place: null },
       ],
     }),
   },

@@ -46,7 +46,12 @@ export function CommandBox() {
           data-first-focus
           value={sought}
           onChange={(event) => setSought(event.target.value)}
-          onKeyDown={(event) => (event.key === "Enter" ? run(found[0]) : walk(event))}
+          onKeyDown={(event) => {
+            if (event.key !== "Enter") return walk(event);
+            // What the command brings the focus to must not be pressed by the same key.
+            event.preventDefault();
+            run(found[0]);
+          }}
         />
         <ul className="command-list" aria-label="Commands">
           {found.map((command) => (

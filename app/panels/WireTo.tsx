@@ -54,7 +54,10 @@ function EndList({ ends, onChoose }: { readonly ends: readonly End[]; readonly o
         value={sought}
         onChange={(event) => setSought(event.target.value)}
         onKeyDown={(event) => {
-          if (event.key === "Enter" && found[0] !== undefined) onChoose(found[0]);
+          if (event.key !== "Enter" || found[0] === undefined) return;
+          // The button the focus goes back to must not be pressed by the same key.
+          event.preventDefault();
+          onChoose(found[0]);
         }}
       />
       <ul className="end-list">

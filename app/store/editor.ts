@@ -151,6 +151,8 @@ export class Editor {
   takeInstrument(instrument: InstrumentId | null, dial = this.state.dial): void {
     const points = instrument === "touch" || instrument === "meter";
     this.set({ instrument, dial, leads: [], spotlight: [], tool: points ? "probe" : "select", placing: null });
+    // A place open over the Board would hide it.
+    if (instrument !== null) this.show(null);
   }
 
   /** Puts the instrument in hand to a place: a terminal's address or a wire's id. */
