@@ -113,10 +113,17 @@ export class TiledDrawing {
   copy(context: CanvasRenderingContext2D, viewport: Viewport, within: PixelRect): void {
     this.clock++;
     if (!this.isComplete(viewport)) {
-      const others = [...this.sets.keys()].filter((scale) => scale !== viewport.stepPx).sort((a, b) => a - b);
-      for (const scale of others) this.copySet(context, viewport, scale, within);
+      for (const scale of this.standIns(viewport.stepPx)) this.copySet(context, viewport, scale, within);
     }
     this.copySet(context, viewport, viewport.stepPx, within);
+  }
+
+  /** Scales whose tiles stand in for missing ones: the smallest, which shows most of the sheet, and over it the nearest. */
+  private standIns(stepPx: number): Iterable<number> {
+    const others = [...this.sets].filter(([scale, set]) => scale !== stepPx && set.size > 0).map(([scale]) => scale);
+    const farOff = (scale: number) => Math.abs(Math.log(scale / stepPx));
+    const nearest = others.toSorted((a, b) => farOff(a) - farOff(b)).slice(0, 1);
+    return new Set([...(others.length > 0 ? [Math.min(...others)] : []), ...nearest]);
   }
 
   private copySet(context: CanvasRenderingContext2D, viewport: Viewport, scale: number, within: PixelRect): void {
