@@ -7,18 +7,56 @@ interface Feed {
   readonly volts: number;
 }
 
-/**
- * For each node the highest open-circuit volts, over the zero of its network, of the sources that feed it in this combination:
- * by a direct way, or on the return side through a load. 0 where none does. Percentages of drop are of these volts.
- */
-export function feedVolts(netlist: Netlist, combination: Combination, solution: Solution): Float64Array {
-  const volts = new Float64Array(netlist.nodeCount);
+/** Open-circuit volts percentages are of, by node. */
+export interface FeedVolts {
+  /**
+   * The highest, over the zero of its network, of the sources that feed the node in this combination: by a direct way, or through
+   * a load. 0 where none does. A ground has the highest of all that meet in it.
+   */
+  readonly feedV: Float64Array;
+  /** The highest that feed the loads whose current comes back by way of this node; 0 where none does. */
+  readonly returnV: Float64Array;
+}
+
+export function feedVolts(netlist: Netlist, combination: Combination, solution: Solution): FeedVolts {
+  const feedV = new Float64Array(netlist.nodeCount);
   const paths = conductingPaths(netlist, combination, solution);
-  const negative = negativeNodes(netlist, paths);
-  for (const feed of feedsOf(netlist, combination, solution).sort((one, other) => other.volts - one.volts)) {
-    spread(feed, paths, negative, volts);
+  const metal = metalOf(netlist, paths);
+  const negative = negativeNodes(netlist, metal);
+  for (const feed of feedsOf(netlist, combination, solution, metal).sort((one, other) => other.volts - one.volts)) {
+    spread(feed, paths, negative, feedV);
   }
-  return volts;
+  return { feedV, returnV: returnVolts(netlist, solution, negative, feedV) };
+}
+
+/** Less than this is leakage. Amps. */
+const NO_CURRENT_A = 1e-6;
+
+/** Follows each load's current from its return end on to the sources, the highest-fed load first. */
+function returnVolts(netlist: Netlist, solution: Solution, negative: Uint8Array, feedV: Float64Array): Float64Array {
+  const returnV = new Float64Array(netlist.nodeCount);
+  const onwards = Array.from({ length: netlist.nodeCount }, (): number[] => []);
+  const flow = (a: number, b: number, amps: number) => {
+    if (Math.abs(amps) < NO_CURRENT_A) return;
+    if (amps > 0) onwards[a]!.push(b);
+    else onwards[b]!.push(a);
+  };
+  const loads: Feed[] = [];
+  for (const { branch, from, to } of netlist.wires) flow(from.node, to.node, solution.branchA[branch]!);
+  for (const { spec, branch, a, b } of netlist.elements) {
+    if (branch < 0 || spec.type === "source") continue;
+    const amps = solution.branchA[branch]!;
+    if (spec.type !== "load" && spec.type !== "coil" && spec.type !== "converter") flow(a, b, amps);
+    else if (Math.abs(amps) >= NO_CURRENT_A) loads.push({ node: amps > 0 ? b : a, volts: feedV[amps > 0 ? a : b]! });
+  }
+  for (const { node, volts } of loads.sort((one, other) => other.volts - one.volts)) {
+    const stack = negative[node] === 1 && returnV[node] === 0 ? [node] : [];
+    for (let at = stack.pop(); at !== undefined; at = stack.pop()) {
+      returnV[at] = volts;
+      for (const next of onwards[at]!) if (returnV[next] === 0) stack.push(next);
+    }
+  }
+  return returnV;
 }
 
 interface Paths {
@@ -52,10 +90,15 @@ function isContactClosed(netlist: Netlist, contact: NetElement, combination: Com
   return contact.coil >= 0 ? solution.active[contact.branch] === 1 : isClosed(netlist, contact, combination);
 }
 
-/** Nodes joined to a source's negative by closed conductors: a return ends there. */
-function negativeNodes(netlist: Netlist, { direct }: Paths): Uint8Array {
+/** What closed conductors join. */
+function metalOf(netlist: Netlist, { direct }: Paths): NodeSets {
   const sets = new NodeSets(netlist.nodeCount);
   direct.forEach((neighbours, node) => neighbours.forEach((other) => sets.join(node, other)));
+  return sets;
+}
+
+/** Nodes joined to a source's negative by closed conductors: a return ends there. */
+function negativeNodes(netlist: Netlist, sets: NodeSets): Uint8Array {
   const plus = new Set<number>();
   const minus = new Set<number>();
   for (const { spec, a, b, outA, outB } of netlist.elements) {
@@ -74,16 +117,14 @@ function negativeNodes(netlist: Netlist, { direct }: Paths): Uint8Array {
   });
 }
 
-function feedsOf(netlist: Netlist, combination: Combination, solution: Solution): Feed[] {
+function feedsOf(netlist: Netlist, combination: Combination, solution: Solution, metal: NodeSets): Feed[] {
   const running = engineRuns(combination);
   const sources = netlist.elements.filter(
     (element) => element.spec.type === "source" && isClosed(netlist, element, combination),
   );
   const emf = ({ spec }: NetElement) => (spec.type === "source" ? (running ? spec.runningV : spec.restV) : 0);
-  const wired = new NodeSets(netlist.nodeCount);
-  for (const wire of netlist.wires) wired.join(wire.from.node, wire.to.node);
   const belowV = (upper: NetElement, seen: ReadonlySet<NetElement>): number => {
-    const lower = sources.find((other) => !seen.has(other) && wired.same(other.a, upper.b));
+    const lower = sources.find((other) => !seen.has(other) && metal.same(other.a, upper.b));
     return lower ? emf(lower) + belowV(lower, new Set([...seen, lower])) : 0;
   };
   const feeds = sources.map((source) => ({ node: source.a, volts: emf(source) + belowV(source, new Set([source])) }));

@@ -8,7 +8,7 @@ import {
   type NetWire,
 } from "../netlist/index.ts";
 import { createSolver, type Solver } from "../solver/index.ts";
-import { feedVolts } from "./feed-volts.ts";
+import { feedVolts, type FeedVolts } from "./feed-volts.ts";
 import { readPart, voltsBetween } from "./part-reading.ts";
 import { withStarts } from "./start-reading.ts";
 import type { PartReading, SituationReading, WireReading } from "./types.ts";
@@ -48,7 +48,8 @@ export function readSituations(netlist: Netlist): SituationReading[] {
 export function readSituation(netlist: Netlist, combination: Combination, id: string, name: string): SituationReading {
   const solution = solveCombination(netlist, combination);
   const settled = solution.status === "ok";
-  const feedV = settled ? feedVolts(netlist, combination, solution) : new Float64Array(netlist.nodeCount);
+  const volts = settled ? feedVolts(netlist, combination, solution) : noFeed(netlist);
+  const { feedV } = volts;
   const parts = netlist.parts.map((part): [string, PartReading] => {
     const reading = readPart(part, solution, feedV);
     return [part.part.id, settled ? withStarts(netlist, part, combination, solution, reading) : unsettled(reading)];
@@ -66,17 +67,22 @@ export function readSituation(netlist: Netlist, combination: Combination, id: st
         { volts: settled && solution.known[node] === 1 ? solution.nodeV[node]! : null },
       ]),
     ),
-    wires: Object.fromEntries(netlist.wires.map((wire) => [wire.wire.id, readWire(wire, solution, settled, feedV)])),
+    wires: Object.fromEntries(netlist.wires.map((wire) => [wire.wire.id, readWire(wire, solution, settled, volts)])),
     parts: Object.fromEntries(parts),
     feedV,
   };
 }
 
-function readWire(wire: NetWire, solution: Solution, settled: boolean, feedV: Float64Array): WireReading {
+function noFeed({ nodeCount }: Netlist): FeedVolts {
+  return { feedV: new Float64Array(nodeCount), returnV: new Float64Array(nodeCount) };
+}
+
+function readWire(wire: NetWire, solution: Solution, settled: boolean, { feedV, returnV }: FeedVolts): WireReading {
   if (!settled) return { amps: null, dropV: null, dropPercent: null };
   const amps = solution.branchA[wire.branch]!;
   const dropV = wire.known ? (voltsBetween(solution, wire.from.node, wire.to.node) ?? 0) : null;
-  const sourceV = Math.max(feedV[wire.from.node]!, feedV[wire.to.node]!);
+  const { from, to } = wire;
+  const sourceV = returnV[amps > 0 ? from.node : to.node] || Math.max(feedV[from.node]!, feedV[to.node]!);
   return { amps, dropV, dropPercent: dropV === null || sourceV === 0 ? null : (dropV / sourceV) * 100 };
 }
 
