@@ -45,7 +45,7 @@ describe("edits", () => {
   test("set a key to nothing take it out", () => {
     const after = edited(
       { op: "set-wire", id: "w1", change: { metres: undefined } },
-      { op: "set-part", id: "f1", change: { label: undefined } as never },
+      { op: "set-part", id: "f1", change: { label: undefined } },
       { op: "set-cover", terminal: "f1.1", cover: undefined },
       { op: "set-props", id: "bat", change: { restV: undefined } },
     );

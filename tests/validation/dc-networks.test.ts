@@ -1,47 +1,10 @@
 import { Matrix, solve as solveDense } from "ml-matrix";
 import { lusolve, lup, matrix } from "mathjs";
 import { describe, expect, it } from "vitest";
-import type { Branch, Circuit, Solution } from "../../core/circuit/index.ts";
-import { solveDc } from "../../core/solver/index.ts";
+import type { Branch, Circuit } from "../../core/circuit/index.ts";
 import { Wiring } from "../solver/wiring.ts";
 import { poweredLoads, poweredRun, publishedNetworks } from "./dc-networks.ts";
-
-/** Volts behind which a current source stands here: what it then loses to 24 V is 2e-5 of its current. */
-const STIFF_V = 1e6;
-
-interface Read {
-  readonly wiring: Wiring;
-  readonly circuit: Circuit;
-  readonly solution: Solution;
-  readonly branchOf: ReadonlyMap<string, number>;
-}
-
-function solveNetlist(netlist: string): Read {
-  const wiring = new Wiring();
-  wiring.node("0");
-  const branchOf = new Map<string, number>();
-  for (const [, type, name, a, b, value] of netlist.matchAll(/(\w) (\w+) (\w+) (\w+) (\S+)/g)) {
-    branchOf.set(name!, add(wiring, type!, a!, b!, Number(value)));
-  }
-  const circuit = wiring.circuit("0");
-  return { wiring, circuit, branchOf, solution: solveDc(circuit, wiring.state()) };
-}
-
-function add(wiring: Wiring, type: string, a: string, b: string, value: number): number {
-  if (type === "R") return wiring.wire(a, b, value);
-  if (type === "V") return wiring.source(a, b, value);
-  return type === "I" ? wiring.source(a, b, STIFF_V, STIFF_V / value) : wiring.diode(a, b, value, 0);
-}
-
-function reading({ wiring, circuit, solution, branchOf }: Read, printed: string): number {
-  const [quantity, name] = printed.split(" ") as [string, string];
-  const index = branchOf.get(name);
-  if (index === undefined) return wiring.volts(solution, name);
-  const branch = circuit.branches[index]!;
-  const volts = solution.nodeV[branch.a]! - solution.nodeV[branch.b]!;
-  const amps = solution.branchA[index]!;
-  return { V: volts, I: amps, P: volts * amps, R: volts / amps }[quantity]!;
-}
+import { reading, solveNetlist } from "./solved-netlist.ts";
 
 /**
  * Node volts by modified nodal analysis on a full matrix: one row for each node but zero and one for each source. Written without the

@@ -3,6 +3,7 @@ import { capacityQuantities } from "./capacity.ts";
 import { crimpQuantities } from "./crimps.ts";
 import { fuseQuantities } from "./fuses.ts";
 import { loadQuantities } from "./loads.ts";
+import { networkQuantities } from "./networks.ts";
 import type { Quantity } from "./quantity.ts";
 import { shortCircuitQuantities } from "./short-circuits.ts";
 import { voltageDropQuantities } from "./voltage-drops.ts";
@@ -18,4 +19,5 @@ export const quantities: readonly Quantity[] = [
   ...batteryQuantities,
   ...voltageDropQuantities,
   ...loadQuantities,
+  ...networkQuantities,
 ];
