@@ -14,6 +14,7 @@ import { LastWords } from "./keeping/last-words.ts";
 import { browserTabs } from "./keeping/tabs.ts";
 import { keepOffline } from "./offline.ts";
 import { browserOutside } from "./outside.ts";
+import { heedCodes } from "./papers/open-code.ts";
 import { Boundary } from "./panels/Boundary.tsx";
 import { fetchRest } from "./panels/index.ts";
 import { Editor } from "./store/editor.ts";
@@ -85,7 +86,10 @@ async function start(): Promise<void> {
   );
 }
 
-void start().then(() => setTimeout(fetchRest, REST_AFTER_MS));
+void start().then(() => {
+  heedCodes(editor, keeper);
+  setTimeout(fetchRest, REST_AFTER_MS);
+});
 void keepOffline((switchOver) =>
   editor.notify({
     about: "update",

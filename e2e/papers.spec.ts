@@ -1,5 +1,7 @@
 import { readFileSync } from "node:fs";
+import { EXAMPLES } from "../core/examples/index.ts";
 import { readCircuitFile } from "../core/file/index.ts";
+import { circuitPayload } from "../core/papers/index.ts";
 import { AppPage } from "./support/app-page.ts";
 import { expect, test } from "./support/fixtures.ts";
 import { readPdf } from "./support/read-pdf.ts";
@@ -56,4 +58,34 @@ test("what the typeface lacks shows as a box, and is told", async ({ page }) => 
   const { pages } = await readPdf(await (await saved).path());
   expect(pages[0]!.text).toContain("µΩ²°".normalize("NFKC"));
   await expect(page.getByText(/typeface lacks Л а м п/)).toBeVisible();
+});
+
+test("a scanned card opens from a link, from a paste and from its field; a damaged one is refused and nothing is lost", async ({
+  page,
+}) => {
+  const app = new AppPage(page);
+  const lamps = EXAMPLES[0]!.document;
+  const payload = circuitPayload(lamps);
+  await app.open(`#${payload}`);
+  await expect(app.drawingName).toContainText(lamps.sheet!.title!);
+  expect(new URL(page.url()).hash).toBe("");
+  await app.newDrawing();
+  await app.command("papers");
+  const papers = app.dialog("Papers");
+  await papers.getByText("Open from a code").click();
+  const field = papers.getByLabel(/Text of a scanned card/);
+  await field.fill(payload.slice(0, -9));
+  await papers.getByRole("button", { name: "Open the drawing" }).click();
+  await expect(page.getByText(/damaged or cut short/)).toBeVisible();
+  await field.fill(payload);
+  await papers.getByRole("button", { name: "Open the drawing" }).click();
+  await expect(app.drawingName).toContainText(lamps.sheet!.title!);
+  expect((await app.saved()).wires).toEqual(lamps.wires);
+  await app.newDrawing();
+  await page.evaluate((text) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData("text/plain", text);
+    document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
+  }, payload);
+  await expect(app.drawingName).toContainText(lamps.sheet!.title!);
 });

@@ -7,6 +7,8 @@ import { FlagField } from "../fields/FlagField.tsx";
 import { titleOf } from "../keeping/drawing-shelf.ts";
 import { fileName, saveFile } from "../keeping/files.ts";
 import { Dialog } from "./Dialog.tsx";
+import { OpenFromCode } from "../papers/OpenFromCode.tsx";
+import "../papers/papers.css";
 import { SavePdf } from "../papers/SavePdf.tsx";
 import { PaperView } from "./PaperView.tsx";
 
@@ -55,6 +57,7 @@ export function Papers() {
           </button>
           <SavePdf paper={paper} options={options} source={source} />
         </div>
+        <OpenFromCode />
       </div>
       {pages === null ? (
         <p className="quiet">Waiting for the analysis…</p>

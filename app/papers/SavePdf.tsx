@@ -14,7 +14,7 @@ export function SavePdf({ paper, options, source }: Props) {
   const { progress, setProgress, save, cancel } = usePdfSaving(options);
   if (progress !== null) {
     return (
-      <div className="pdf-progress" role="group" aria-label="Making the PDF">
+      <div className="pdf-progress">
         <label>
           Making the PDF: {progress.words} <progress value={progress.done} max={progress.of} />
         </label>

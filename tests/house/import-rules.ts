@@ -36,7 +36,7 @@ const ONLY: Readonly<Record<string, readonly string[]>> = {
 const NEVER: Readonly<Record<string, readonly string[]>> = { parts: ["solver"] };
 
 /** Packages core may use: they run anywhere and know no screen, clock or chance. */
-const CORE_PACKAGES = ["zod/mini", "immer", "lean-qr"];
+const CORE_PACKAGES = ["zod/mini", "immer", "lean-qr", "fflate"];
 
 interface Import {
   readonly from: string;

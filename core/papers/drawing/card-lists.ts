@@ -1,4 +1,5 @@
 import { cautions } from "../../reference/index.ts";
+import { codeBlocks } from "../code/code-block.ts";
 import { deviceRows, fuseWords, groundRows, hotWords, largestWords, relayRows, wireHot } from "../lists/index.ts";
 import {
   headingBlock,
@@ -29,6 +30,7 @@ export function cardLists(source: PaperSource, options: PaperOptions, widthMm: n
       cautions.filter(({ onPapers }) => onPapers).map(({ text }) => text),
       widthMm,
     ),
+    ...codeBlocks(source.document, widthMm),
   ];
 }
 

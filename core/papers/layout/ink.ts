@@ -71,6 +71,11 @@ export function inkPath(d: string, style: LineStyle = {}): string {
   return `<path d="${d}" fill="${fillColour(style)}" stroke="${style.white ? "#fff" : "#000"}" stroke-width="${mm(style.widthMm ?? RULE_MM.normal)}"${dash}${caps}/>`;
 }
 
+/** A black shape without an edge, `d` in millimetres. */
+export function inkShape(d: string): string {
+  return `<path d="${d}" fill="#000"/>`;
+}
+
 export function inkCircle(centre: Point, radius: number, style: LineStyle = {}): string {
   return `<circle cx="${mm(centre[0])}" cy="${mm(centre[1])}" r="${mm(radius)}" fill="${fillColour(style)}" stroke="#000" stroke-width="${mm(style.widthMm ?? RULE_MM.normal)}"/>`;
 }
