@@ -14,7 +14,10 @@ export interface LoadChange {
   readonly volts: number | null;
 }
 
-/** The device that opens first, and when at the latest; `withinS` null: its table does not say. */
+/**
+ * The device that opens first, and when at the latest; `withinS` null: its table does not say, or it is the vehicle's own fuse on a
+ * feed (`at` is the feed), of which no more than the rating is known.
+ */
 export interface Stop {
   readonly at: string;
   readonly amps: number;
@@ -98,11 +101,15 @@ function drillSituation(
 
 /** Of all devices over their rating the one whose table promises to open soonest; without a promise, the most overloaded. */
 function firstToOpen(netlist: Netlist, { solution }: SituationReading): Stop | null {
-  const stops = netlist.elements.flatMap(({ spec, part, branch }): Stop[] => {
-    if (spec.type !== "protection" || branch < 0 || spec.ratingA === null) return [];
+  const stops = netlist.elements.flatMap(({ spec, part: { part }, branch }): Stop[] => {
+    if (branch < 0) return [];
     const amps = Math.abs(solution.branchA[branch]!);
-    if (amps <= spec.ratingA) return [];
-    const at = spec.terminal ? `${part.part.id}.${spec.terminal}` : part.part.id;
+    if (spec.type === "source") {
+      const ratingA = spec.fuseA ?? Infinity;
+      return amps > ratingA ? [{ at: part.id, amps, ratingA, withinS: null }] : [];
+    }
+    if (spec.type !== "protection" || spec.ratingA === null || amps <= spec.ratingA) return [];
+    const at = spec.terminal ? `${part.id}.${spec.terminal}` : part.id;
     return [{ at, amps, ratingA: spec.ratingA, withinS: longestOpeningS(spec.gates, spec.ratingA, amps) }];
   });
   const sooner = (one: Stop, other: Stop) =>

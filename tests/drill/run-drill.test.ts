@@ -88,3 +88,19 @@ test("coil wires swapped on a relay with a diode blow the trigger's fuse", () =>
   expect(working(drill(document, "blown-fuse", "f1")).stop).toBeNull();
   expect(working(drill(document, "swapped-coil-pins", "k1")).stop).toMatchObject({ at: "f1", ratingA: 3 });
 });
+
+test("a rubbed-through wire on a vehicle's own feed is stopped by that feed's fuse, nobody knows how soon", () => {
+  const tapped = circuit(["bat:battery", "v1:feed > la1:lamp 27W > g1:strip", "g1.2 > bat.-"], {
+    situations: { working: { v1: "on" } },
+  });
+  const fused = {
+    ...tapped,
+    parts: tapped.parts.map((part) => (part.id === "v1" ? { ...part, props: { ...part.props, fuseA: 10 } } : part)),
+  };
+  const wire = fused.wires.find(({ from }) => from === "v1.out")!;
+  expect(working(drill(fused, "rubbed-through", wire.id)).stop).toMatchObject({
+    at: "v1",
+    ratingA: 10,
+    withinS: null,
+  });
+});
