@@ -1,6 +1,7 @@
 import type { Document } from "../../core/document/index.ts";
 import type { PartReading } from "../../core/readings/index.ts";
 import type { Report, ReportSituation } from "../../core/report/index.ts";
+import { formatDays } from "../../core/units/index.ts";
 
 const LEVELS = { stop: "STOP", fix: "FIX", advice: "ADVICE", "cant-check": "CAN'T CHECK" } as const;
 
@@ -98,7 +99,7 @@ function summaryLines({ summary }: Report): string[] {
   const { restDrainA, daysToHalf, unproved } = summary;
   return [
     restDrainA === null ? "Drain at rest: not known." : `Drain at rest: ${show(restDrainA, "A")}.`,
-    ...(daysToHalf === null ? [] : [`Battery half flat in ${daysToHalf.toFixed(0)} days.`]),
+    ...(daysToHalf === null ? [] : [`Battery half flat in ${formatDays(daysToHalf)}.`]),
     ...unproved,
     "",
   ];

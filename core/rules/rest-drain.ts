@@ -1,5 +1,5 @@
 import { ampsThrough, daysToHalf, restDeliveries } from "../readings/index.ts";
-import { formatNumber } from "../units/index.ts";
+import { formatDays } from "../units/index.ts";
 import { defineRule, type Finding, type Study } from "./rule.ts";
 import { consumersOf, partId } from "./study/elements.ts";
 import { isOver } from "./study/limits.ts";
@@ -40,7 +40,7 @@ export const restDrain = defineRule({
     const loads = listOf(study, finding.at.slice(Number(finding.measure["sources"])));
     const flat =
       typeof days === "number"
-        ? `the battery is half flat in about ${formatNumber(days, 2)} days`
+        ? `the battery is half flat in ${formatDays(days)}`
         : "enter the battery's amp-hours to see how long it lasts";
     return `With everything switched off ${amount(finding, "restDrainA", "A")} is drawn${loads === "" ? "" : ` by ${loads}`}: ${flat}.`;
   },

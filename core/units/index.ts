@@ -1,3 +1,4 @@
+export { formatDays } from "./days.ts";
 export { formatLength, parseLengthM, type UnitSystem } from "./length.ts";
 export { formatNumber, parseNumber } from "./number.ts";
 export { formatQuantity, parseQuantity, unitSymbol, type Unit } from "./quantity.ts";

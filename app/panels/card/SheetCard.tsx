@@ -1,5 +1,5 @@
 import { systemDefaults, systemOf, type Sheet, type SystemSettings } from "../../../core/document/index.ts";
-import { formatQuantity } from "../../../core/units/index.ts";
+import { formatDays, formatQuantity } from "../../../core/units/index.ts";
 import { useApp, useDrawing, useEditor } from "../../app-context.tsx";
 import { ChoiceField } from "../../fields/ChoiceField.tsx";
 import { QuantityField } from "../../fields/QuantityField.tsx";
@@ -61,7 +61,7 @@ function SheetNow() {
     "Drain at rest",
     summary.restDrainA === null ? "no settled value" : formatQuantity(summary.restDrainA, "A"),
   ]);
-  if (summary.daysToHalf !== null) rows.push(["Half flat in", `${Math.floor(summary.daysToHalf)} days`]);
+  if (summary.daysToHalf !== null) rows.push(["Half flat in", formatDays(summary.daysToHalf)]);
   rows.push(["Positions looked at", String(summary.combinations)]);
   return (
     <>
