@@ -6,6 +6,8 @@ const LEAST_SCALE = 0.5;
 const MOST_SCALE = 64;
 /** The scale a single place is shown at when the view is too far away to make it out. */
 const READING_SCALE = 16;
+/** A place in view from this scale on stays where it is: the person arranged it so. */
+const SEEN_SCALE = 4;
 /** Room left around what is brought into view. Grid steps. */
 const MARGIN = 2;
 
@@ -33,13 +35,13 @@ export function viewOfAll(box: Box, { width, height }: Size): View {
  * nearer or farther only as needed.
  */
 export function viewOfPlace(view: View, box: Box, size: Size): View {
-  const room = growBox(box, MARGIN);
   const isInView =
-    room.left * view.scale + view.x >= 0 &&
-    room.top * view.scale + view.y >= 0 &&
-    room.right * view.scale + view.x <= size.width &&
-    room.bottom * view.scale + view.y <= size.height;
-  if (isInView && view.scale >= READING_SCALE * 0.6) return view;
+    box.left * view.scale + view.x >= 0 &&
+    box.top * view.scale + view.y >= 0 &&
+    box.right * view.scale + view.x <= size.width &&
+    box.bottom * view.scale + view.y <= size.height;
+  if (isInView && view.scale >= SEEN_SCALE) return view;
+  const room = growBox(box, MARGIN);
   const fitting = Math.min(size.width / (room.right - room.left), size.height / (room.bottom - room.top));
   return centred(room, clampScale(Math.min(fitting, Math.max(view.scale, READING_SCALE))), size);
 }

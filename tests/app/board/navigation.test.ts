@@ -91,6 +91,8 @@ describe("bringing places into view", () => {
 
   it("stays put for a place in plain view and moves for one out of it", () => {
     expect(viewOfPlace(view, { left: 10, top: 10, right: 14, bottom: 12 }, size)).toBe(view);
+    const atTheEdge = { left: 0, top: 0, right: 2, bottom: 1 };
+    expect(viewOfPlace({ x: 0, y: 0, scale: 6 }, atTheEdge, size)).toEqual({ x: 0, y: 0, scale: 6 });
     const far = viewOfPlace(view, { left: 400, top: 300, right: 404, bottom: 302 }, size);
     expect(isInside(far, 402, 301)).toBe(true);
   });
