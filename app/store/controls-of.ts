@@ -42,3 +42,8 @@ export function positionAfter(control: ControlFacts, now: string | undefined): s
   const at = control.positions.indexOf(now ?? control.positions[0]!);
   return control.positions[(at + 1) % control.positions.length]!;
 }
+
+/** Where a momentary control is held at the press after the one that held it at `last`: never at rest. */
+export function heldAfter({ positions: [, ...ways] }: ControlFacts, last: string | undefined): string {
+  return ways[(ways.indexOf(last ?? "") + 1) % ways.length]!;
+}

@@ -11,7 +11,7 @@ import {
 import type { BoardMarks } from "../board/marks.ts";
 import type { AnalystNews } from "../worker/analyst.ts";
 import type { Ask, Positions, Present } from "../worker/protocol.ts";
-import { controlsOf, positionAfter } from "./controls-of.ts";
+import { controlsOf, heldAfter, positionAfter } from "./controls-of.ts";
 import { changeWords } from "./change-words.ts";
 import {
   documentOf,
@@ -124,10 +124,17 @@ export class Editor {
     this.#stand({ ...this.state.positions, [controlId]: position });
   }
 
-  /** To the control's next position; a momentary one is held until `release`. */
+  /**
+   * To the control's next position. A momentary one is held there until `release`; with several ways to hold it, each press takes the
+   * next way.
+   */
   flick(controlId: string): void {
     const control = controlsOf(documentOf(this.state)).find((one) => one.id === controlId);
-    if (control !== undefined) this.operate(controlId, positionAfter(control, this.state.positions[controlId]));
+    if (control === undefined) return;
+    if (!control.momentary) return this.operate(controlId, positionAfter(control, this.state.positions[controlId]));
+    const held = heldAfter(control, this.#heldLast.get(controlId));
+    this.#heldLast.set(controlId, held);
+    this.operate(controlId, held);
   }
 
   release(controlId: string): void {
@@ -231,6 +238,9 @@ export class Editor {
         });
     }
   }
+
+  /** Where each momentary control was held last. */
+  readonly #heldLast = new Map<string, string>();
 
   #patience: ReturnType<typeof setTimeout> | undefined;
 

@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useId, type ComponentProps } from "react";
 import type { ControlFacts } from "../../store/controls-of.ts";
 import { KeyPicture, PushPicture, RockerPicture, SignalPicture, EnginePicture } from "./control-pictures.tsx";
 
@@ -10,8 +10,9 @@ interface Props {
 
 /** One control as a thing to operate: held while pressed, flipped between two positions, or turned through several. */
 export function ControlTile(props: Props) {
-  if (props.control.momentary) return <PushTile {...props} />;
-  return props.control.positions.length === 2 ? <FlipTile {...props} /> : <TurnTile {...props} />;
+  const isTwoWay = props.control.positions.length === 2;
+  if (props.control.momentary) return isTwoWay ? <PushTile {...props} /> : <SpringTile {...props} />;
+  return isTwoWay ? <FlipTile {...props} /> : <TurnTile {...props} />;
 }
 
 function FlipTile({ control, position, onMove }: Props) {
@@ -41,8 +42,6 @@ function pictureOf(control: ControlFacts, isOn: boolean) {
 function PushTile({ control, position, onMove }: Props) {
   const [rest, operated] = control.positions as readonly [string, string];
   const isOn = position !== rest;
-  const press = () => onMove(operated);
-  const letGo = () => onMove(rest);
   return (
     <button
       type="button"
@@ -50,24 +49,65 @@ function PushTile({ control, position, onMove }: Props) {
       className="control"
       data-on={isOn || undefined}
       title="Works while it is held"
-      onPointerDown={press}
-      onPointerUp={letGo}
-      onPointerLeave={() => isOn && letGo()}
-      onPointerCancel={letGo}
-      onContextMenu={(event) => event.preventDefault()}
-      onKeyDown={(event) => {
-        if ((event.key === " " || event.key === "Enter") && !event.repeat) press();
-      }}
-      onKeyUp={(event) => {
-        if (event.key === " " || event.key === "Enter") letGo();
-      }}
-      onBlur={() => isOn && letGo()}
+      {...whileHeld(
+        isOn,
+        () => onMove(operated),
+        () => onMove(rest),
+      )}
     >
       <PushPicture isOn={isOn} />
       <span className="control-name">{control.name}</span>
       <span className="control-position">{isOn ? "held" : "push"}</span>
     </button>
   );
+}
+
+/** Springs back from each of its positions: every one is a place to press and hold. */
+function SpringTile({ control, position, onMove }: Props) {
+  const [rest, ...ways] = control.positions as readonly [string, ...string[]];
+  return (
+    <fieldset className="control control-turn" data-on={position !== rest || undefined}>
+      <legend className="control-name">{control.name}</legend>
+      <KeyPicture count={control.positions.length} at={control.positions.indexOf(position)} />
+      <div className="control-stops">
+        {ways.map((way) => (
+          <button
+            key={way}
+            type="button"
+            className="control-hold"
+            aria-pressed={position === way}
+            title={`${way} while it is held, then back to ${rest}`}
+            {...whileHeld(
+              position === way,
+              () => onMove(way),
+              () => onMove(rest),
+            )}
+          >
+            {way}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+/** What a button listens to that works only while pointer or key holds it down. */
+function whileHeld(isHeld: boolean, press: () => void, letGo: () => void): ComponentProps<"button"> {
+  const letGoIfHeld = () => isHeld && letGo();
+  return {
+    onPointerDown: press,
+    onPointerUp: letGo,
+    onPointerLeave: letGoIfHeld,
+    onPointerCancel: letGo,
+    onContextMenu: (event) => event.preventDefault(),
+    onKeyDown: (event) => {
+      if ((event.key === " " || event.key === "Enter") && !event.repeat) press();
+    },
+    onKeyUp: (event) => {
+      if (event.key === " " || event.key === "Enter") letGo();
+    },
+    onBlur: letGoIfHeld,
+  };
 }
 
 function TurnTile({ control, position, onMove }: Props) {

@@ -114,6 +114,24 @@ describe("operating controls", () => {
     editor.release("s1");
     expect(editor.state.positions["s1"]).toBe("off");
   });
+
+  test("a winch switch that springs back from both its positions is held at them in turn", () => {
+    const props = { momentary: true };
+    const { editor } = testEditor({
+      ...lampCircuit,
+      parts: [{ id: "s1", kind: "changeover-switch", props }],
+      wires: [],
+      situations: [],
+    });
+    const held = [1, 2, 3].map(() => {
+      editor.flick("s1");
+      const now = editor.state.positions["s1"];
+      editor.release("s1");
+      return now;
+    });
+    expect(held).toEqual(["1", "2", "1"]);
+    expect(editor.state.positions["s1"]).toBe("off");
+  });
 });
 
 describe("analysis in trouble", () => {
