@@ -29,6 +29,9 @@ export function App() {
   useFileDrop();
   useEffect(() => {
     document.documentElement.dataset["theme"] = theme;
+    // The device's own bars take the colour of the page they border on, which need not be what the device prefers.
+    const paper = getComputedStyle(document.documentElement).getPropertyValue("--paper").trim();
+    for (const meta of document.querySelectorAll<HTMLMetaElement>('meta[name="theme-color"]')) meta.content = paper;
   }, [theme]);
   useEffect(() => {
     document.title = `${title} · Groundstrap`;
@@ -39,11 +42,11 @@ export function App() {
       <main className="places">
         {!isSmall && <PANELS.shelf.Panel />}
         <div className="board-place">
+          <BoardTools />
           <PANELS.outline.Panel />
           <Suspense>
             <Board controller={controller} />
           </Suspense>
-          <BoardTools />
           <Notices />
         </div>
         {isSmall ? <PANELS.controls.Panel /> : <Margin />}

@@ -63,7 +63,7 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
 
 /** At the pointer, which is told from the Board's corner, but never past the window's edges. */
 function placeAt(menu: HTMLElement, at: ScreenPoint): void {
-  const board = document.querySelector(".board-place")!.getBoundingClientRect();
+  const board = document.querySelector(".board")!.getBoundingClientRect();
   menu.style.left = `${Math.max(0, Math.min(board.left + at.x, innerWidth - menu.offsetWidth))}px`;
   menu.style.top = `${Math.max(0, Math.min(board.top + at.y, innerHeight - menu.offsetHeight))}px`;
 }

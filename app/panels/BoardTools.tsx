@@ -11,7 +11,7 @@ const TOOLS: readonly { readonly command: string; readonly glyph: GlyphName }[] 
   { command: "size-it", glyph: "size" },
 ];
 
-/** Ways to try the drawing out, at the Board's upper edge. */
+/** Ways to try the drawing out, in a row of their own: over the Board they would hide what lies under them. */
 export function BoardTools() {
   const { runner } = useApp();
   const instrument = useEditor((state) => state.instrument);

@@ -38,6 +38,16 @@ const PAIRS: readonly (readonly [string, string])[] = [
   ["paper", "ink"],
 ];
 
+test("the device's bars have the page's colour before the app runs", () => {
+  const page = readFileSync(new URL("../../../app/index.html", import.meta.url), "utf8");
+  for (const theme of ["light", "dark"] as const) {
+    const [, said] = new RegExp(
+      `name="theme-color" content="(#\\w+)" media="\\(prefers-color-scheme: ${theme}\\)"`,
+    ).exec(page)!;
+    expect(said).toBe(coloursOf(theme).get("paper"));
+  }
+});
+
 describe.each(["light", "dark", "sunlight"] as const)("the %s theme", (theme) => {
   const colours = coloursOf(theme);
 
