@@ -236,9 +236,7 @@ function references(builder: Builder, wires: readonly NetWire[]): number[] {
   const joined = new NodeSets(builder.nodeCount);
   for (const { from, to } of wires) joined.join(from.node, to.node);
   for (const { spec, branch, a, b } of builder.elements) {
-    // Whatever position a contact is in: one that can stand on another is the worse zero.
-    const isConductor = spec.type === "link" || spec.type === "contact" || spec.type === "protection";
-    if (isConductor && branch >= 0) joined.join(a, b);
+    if (branch >= 0 && (spec.type === "link" || spec.type === "protection")) joined.join(a, b);
   }
   const zeros = builder.elements.filter(({ spec }) => spec.type === "source" && spec.zero);
   const isUpper = (upper: NetElement) => zeros.some((lower) => lower !== upper && joined.same(lower.a, upper.b));

@@ -54,6 +54,7 @@ function standingDifferences(document: Document): string[] {
   const found = new Differences();
   const standing = standingOf(buildNetlist(document));
   const stands = standsOf(drawing);
+  if (stands?.some(({ point }) => !point.settled)) return [];
   // With a source shorted by some switch nobody asks what is hot besides, and closed contacts no longer only add to a fault.
   if (stands && !stands.some((stand) => isShorted(drawing, stand))) {
     const heat = heatOf(drawing, stands);

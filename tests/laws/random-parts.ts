@@ -42,7 +42,7 @@ const fuseValues = {
 };
 const relayValues = {
   coilOhm: amount(85, 90, 255),
-  pullInV: amount(6, 7.5, 16),
+  pullInV: amount(6, 7.5, 13),
   dropOutV: amount(1, 1.5, 3),
   milliohm,
   makeRatedA: amount(10, 30, 40),
@@ -144,8 +144,8 @@ export const source: fc.Arbitrary<Link> = fc.oneof(
     arbitrary: link(
       "battery",
       {
-        restV: amount(12.6, 12.2, 25.2),
-        runningV: amount(13.8, 14.4, 27.6),
+        restV: amount(12.6, 12.2),
+        runningV: amount(13.8, 14.4),
         internalMilliohm: amount(6, 20),
         capacityAh: amount(60, 100),
         chassisBondMilliohm: amount(0.5, 2, null),

@@ -30,7 +30,14 @@ export function drawingOf(document: Document, terminals: readonly string[]): Dra
   const isUpper = (id: string) => batteries.some((lower) => lower !== id && joined(`${lower}.+`) === joined(`${id}.-`));
   const elements = document.parts.flatMap((part) => elementsOf(part, nominalV, isUpper(part.id)));
   const { conductorC = 20 } = document.system ?? {};
-  const sorted = [...batteries.filter((id) => !isUpper(id)), ...batteries.filter((id) => isUpper(id))];
+  const fixed = elements.filter(
+    ({ type, ...element }) => type === "conductor" || ("closed" in element && element.closed),
+  );
+  const metal = groups(
+    [...document.wires.map(({ from: a, to: b }) => ({ a, b })), ...fixed].map(({ a, b }): [string, string] => [a, b]),
+  );
+  const stands = (id: string) => batteries.some((lower) => lower !== id && metal(`${lower}.+`) === metal(`${id}.-`));
+  const sorted = [...batteries.filter((id) => !stands(id)), ...batteries.filter((id) => stands(id))];
   const outputs = elements.flatMap((element) => (element.type === "converter" ? [element.outB] : []));
   return {
     document,
