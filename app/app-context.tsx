@@ -2,6 +2,7 @@ import { createContext, use } from "react";
 import { useStore } from "zustand";
 import type { Runner } from "./commands/run-command.ts";
 import type { Keeper } from "./keeping/keeper.ts";
+import type { OwnSymbols } from "./bench/own-symbols.ts";
 import type { Document } from "../core/document/index.ts";
 import { documentOf, type EditorState } from "./store/editor-state.ts";
 import type { Analyst } from "./worker/analyst.ts";
@@ -12,6 +13,7 @@ export interface AppTools {
   readonly editor: Editor;
   readonly runner: Runner;
   readonly keeper: Keeper;
+  readonly symbols: OwnSymbols;
   /** Asks the worker something about the drawing it holds. */
   readonly consult: Analyst["consult"];
 }

@@ -4,6 +4,7 @@ import { createRoot } from "react-dom/client";
 import "./styles/index.css";
 import { AppContext, type AppTools } from "./app-context.tsx";
 import { App } from "./App.tsx";
+import { OwnSymbols } from "./bench/own-symbols.ts";
 import { createRunner } from "./commands/run-command.ts";
 import { browserStorage } from "./keeping/browser-storage.ts";
 import { DrawingShelf } from "./keeping/drawing-shelf.ts";
@@ -53,6 +54,7 @@ const outside = browserOutside(editor, keeper);
 const tools: AppTools = {
   editor,
   keeper,
+  symbols: new OwnSymbols({ kept: browserKeyValue(), newId: () => nanoid(10) }),
   runner: createRunner(editor, outside),
   consult: analyst.consult.bind(analyst),
 };

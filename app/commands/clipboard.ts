@@ -7,9 +7,9 @@ import {
   type Wire,
 } from "../../core/document/index.ts";
 import { readCircuitFile, writeCircuitFile } from "../../core/file/index.ts";
+import { letterOf } from "../bench/own-kind.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
 import { idSource } from "../store/ids.ts";
-import { viewOf } from "../store/part-view.ts";
 import type { Plan } from "./command.ts";
 
 /** How far from the copied place a paste lands, grid steps. */
@@ -50,7 +50,7 @@ export function pasteOf(
   const renamed = new Map<string, string>();
   const move = (at: GridPoint): GridPoint => [at[0] + shift[0], at[1] + shift[1]];
   const parts = pieces.parts.map((part): Edit => {
-    const id = fresh(viewOf(part).kind.letter);
+    const id = fresh(letterOf(part));
     renamed.set(part.id, id);
     return { op: "add-part", part: { ...part, id, ...(part.at && { at: move(part.at) }) } };
   });

@@ -1,9 +1,11 @@
-import { useRef, useState, type KeyboardEvent, type PointerEvent } from "react";
+import { useRef, useState, type PointerEvent } from "react";
 import { findKinds, type PartKind } from "../../core/parts/index.ts";
 import { useApp, useDrawing } from "../app-context.tsx";
+import { ShelfSymbols } from "../bench/ShelfSymbols.tsx";
 import { addPart, freshPart } from "../commands/add-commands.ts";
 import { viewOf } from "../store/part-view.ts";
 import { SymbolPicture } from "./SymbolPicture.tsx";
+import { walkShelf } from "./walk-shelf.ts";
 
 const SHELVES: readonly (readonly [PartKind["shelf"], string])[] = [
   ["sources", "Sources"],
@@ -39,6 +41,7 @@ export function Shelf() {
         }}
       />
       <div className="shelf-board">
+        <ShelfSymbols sought={sought} end="first" />
         {SHELVES.map(([shelf, title]) => {
           const kinds = found.filter((kind) => kind.shelf === shelf);
           if (kinds.length === 0) return null;
@@ -55,6 +58,7 @@ export function Shelf() {
             </section>
           );
         })}
+        <ShelfSymbols sought={sought} end="last" />
         {found.length === 0 && (
           <p className="quiet">No part by that word. Try what it does: "fuse", "light", "earth", "join".</p>
         )}
@@ -98,7 +102,7 @@ function ShelfItem({ kind, isStop, onTake }: ItemProps) {
       className="shelf-item"
       title={kind.about}
       tabIndex={isStop ? 0 : -1}
-      onKeyDown={walk}
+      onKeyDown={walkShelf}
       onPointerDown={(event) => {
         dragged.current = false;
         if (event.pointerType === "touch") return;
@@ -118,13 +122,4 @@ function ShelfItem({ kind, isStop, onTake }: ItemProps) {
       <span className="shelf-name">{kind.title}</span>
     </button>
   );
-}
-
-/** The arrow keys walk along the whole Shelf. */
-function walk(event: KeyboardEvent<HTMLButtonElement>): void {
-  const step = { ArrowRight: 1, ArrowDown: 1, ArrowLeft: -1, ArrowUp: -1 }[event.key] ?? 0;
-  if (step === 0) return;
-  event.preventDefault();
-  const items = [...document.querySelectorAll<HTMLElement>(".shelf-item")];
-  items[(items.indexOf(event.currentTarget) + step + items.length) % items.length]?.focus();
 }

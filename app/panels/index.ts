@@ -14,12 +14,14 @@ import { WireTo } from "./WireTo.tsx";
 // Fetched after the rest: the papers and the help bring much that drawing does not need.
 const fetchHelp = async () => ({ default: (await import("./help/Help.tsx")).Help });
 const fetchPapers = async () => ({ default: (await import("./Papers.tsx")).Papers });
+const fetchBench = async () => ({ default: (await import("../bench/Bench.tsx")).Bench });
+const Bench = lazy(fetchBench);
 const Help = lazy(fetchHelp);
 const Papers = lazy(fetchPapers);
 
 /** Has them at hand before they are asked for; the service worker keeps them, so a failure here costs nothing. */
 export function fetchRest(): void {
-  void Promise.allSettled([fetchHelp(), fetchPapers()]);
+  void Promise.allSettled([fetchBench(), fetchHelp(), fetchPapers()]);
 }
 
 interface Panel {
@@ -43,5 +45,6 @@ export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   settings: { Panel: Settings, shown: "dialog" },
   sizing: { Panel: Sizing, shown: "dialog" },
   "command-box": { Panel: CommandBox, shown: "dialog" },
+  bench: { Panel: Bench, shown: "dialog" },
   "wire-to": { Panel: WireTo, shown: "dialog" },
 };

@@ -36,7 +36,8 @@ export type PlaceId =
   | "settings"
   | "sizing"
   | "command-box"
-  | "wire-to";
+  | "wire-to"
+  | "bench";
 
 /** Lies on the Board while it is used: points at metal, reads between two leads, plays a fault. */
 export type InstrumentId = "touch" | "meter" | "drill";

@@ -2,6 +2,7 @@ import { systemOf, type Edit, type Part } from "../../../core/document/index.ts"
 import type { Point } from "../../../core/geometry/index.ts";
 import { kindOf } from "../../../core/parts/index.ts";
 import { partPicture } from "../../../core/picture/index.ts";
+import { letterOf } from "../../bench/own-kind.ts";
 import { nextId } from "../../store/ids.ts";
 import { NO_OVERLAY } from "../board-overlay.ts";
 import { insertEdits, type Insertion, insertionOf } from "./insert-part.ts";
@@ -71,7 +72,7 @@ function putDown(pointer: Point, sheet: Sheet, another: boolean): Act[] {
 function heldAt(pointer: Point, sheet: Sheet): { readonly part: Part; readonly insertion: Insertion | null } {
   const { nominalV } = systemOf(sheet.document);
   const inHand = sheet.placing!.part;
-  const id = nextId(sheet.document, kindOf(inHand.kind)?.letter ?? "x");
+  const id = nextId(sheet.document, letterOf(inHand));
   const { box } = partPicture({ ...inHand, id }, nominalV);
   const at: [number, number] = [
     Math.round(pointer[0] - (box.left + box.right) / 2),

@@ -1,4 +1,5 @@
 import type { Part } from "../../../core/document/index.ts";
+import { OwnPartFields } from "../../bench/OwnPartFields.tsx";
 import { partName, viewOf } from "../../store/part-view.ts";
 import { useWords } from "../../use-words.ts";
 import { SymbolPicture } from "../SymbolPicture.tsx";
@@ -32,6 +33,7 @@ export function PartCard({ part }: { readonly part: Part }) {
       <SnagsHere places={[part.id, ...view.terminals.map((terminal) => `${part.id}.${terminal.name}`)]} />
       <h4>Settings</h4>
       <PartSettings part={part} />
+      <OwnPartFields part={part} />
       <h4>Terminals</h4>
       <TerminalTable part={part} />
       <SwapKind part={part} />
