@@ -32,7 +32,8 @@ export type Plan =
       readonly say?: string;
     };
 
-export type CommandGroup = "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | "Snags" | "Try out" | "Look" | "Places";
+export type CommandGroup =
+  "Drawing" | "Edit" | "Arrange" | "Add" | "Operate" | "Snags" | "Try out" | "Look" | "Places" | "On the Board";
 
 /** One thing a person can do. Menus, the command box, the shortcut help and the keys all read the one list. */
 export interface Command {

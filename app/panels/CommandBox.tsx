@@ -1,28 +1,27 @@
 import { useRef, useState, type KeyboardEvent } from "react";
 import { useApp } from "../app-context.tsx";
 import { whyNot, type Command } from "../commands/command.ts";
-import { commandsFor } from "../commands/index.ts";
+import { findAnything } from "../commands/find-anything.ts";
 import { keysText } from "../commands/keys.ts";
 import { IS_MAC } from "../is-mac.ts";
-import type { EditorState } from "../store/editor-state.ts";
 import { useWords } from "../use-words.ts";
 import { Dialog } from "./Dialog.tsx";
 
 const MOST_SHOWN = 60;
 
-/** Everything that can be done, found by typing. What can't be done now is greyed with its reason. */
+/** Everything that can be done and everything on the Board, found by typing. What can't be done now is greyed with its reason. */
 export function CommandBox() {
   const { editor, runner } = useApp();
   const [sought, setSought] = useState("");
   const box = useRef<HTMLDivElement>(null);
-  const found = findCommands(commandsFor(editor.state), sought, editor.state).slice(0, MOST_SHOWN);
+  const found = findAnything(editor.state, sought).slice(0, MOST_SHOWN);
 
   const run = (command: Command | undefined) => {
     if (command === undefined) return;
     const reason = whyNot(command, editor.state);
     if (reason !== null) return editor.say(reason);
     editor.show(null);
-    runner.run(command.id);
+    runner.carryOut(command.plan(editor.state));
   };
   /** The arrows walk from the field down the list and back. */
   const walk = (event: KeyboardEvent) => {
@@ -40,8 +39,8 @@ export function CommandBox() {
         <input
           className="command-search"
           type="text"
-          aria-label="What do you want to do?"
-          placeholder="What do you want to do?"
+          aria-label="What do you want to do, or find?"
+          placeholder="Do or find: fit fuse, papers, K1 87, awning"
           autoComplete="off"
           data-first-focus
           value={sought}
@@ -53,7 +52,7 @@ export function CommandBox() {
             run(found[0]);
           }}
         />
-        <ul className="command-list" aria-label="Commands">
+        <ul className="command-list" aria-label="Found">
           {found.map((command) => (
             <li key={command.id}>
               <CommandRow command={command} onRun={() => run(command)} onKeyDown={walk} />
@@ -83,20 +82,4 @@ function CommandRow({ command, onRun, onKeyDown }: RowProps) {
       {command.keys?.[0] && <kbd>{keysText(command.keys[0], IS_MAC)}</kbd>}
     </button>
   );
-}
-
-/**
- * Commands whose title, group or other words hold every word typed: those with the words in the title first, and of these those
- * that can be done.
- */
-function findCommands(commands: readonly Command[], sought: string, state: EditorState): readonly Command[] {
-  const wanted = sought.toLowerCase().split(/\s+/).filter(Boolean);
-  const holds = (text: string) => wanted.every((word) => text.toLowerCase().includes(word));
-  const rank = (command: Command) => (holds(command.title) ? 0 : 2) + (whyNot(command, state) === null ? 0 : 1);
-  return commands
-    .filter(
-      (command) =>
-        command.id !== "show command-box" && holds(`${command.title} ${command.group} ${command.words ?? ""}`),
-    )
-    .toSorted((a, b) => rank(a) - rank(b));
 }
