@@ -73,6 +73,13 @@ export class AppPage {
     return this.page.getByRole("dialog", { name });
   }
 
+  /** Puts everything down and closes what lies over the page. */
+  async letGo(): Promise<void> {
+    await this.page.keyboard.press("Escape");
+    // By element, not by role: a closed one still has the focus until it is gone.
+    await expect(this.page.locator("dialog")).toHaveCount(0);
+  }
+
   /** Runs a command by typing some of its words into the command box. */
   async command(words: string): Promise<void> {
     await this.page.keyboard.press("Control+k");
@@ -90,7 +97,10 @@ export class AppPage {
   }
 
   snag(level: "Stop" | "Put right" | "Advice" | "Can't check", text: RegExp): Locator {
-    return this.snags.getByRole("button", { name: new RegExp(`^${level}`) }).filter({ hasText: text });
+    return this.snags
+      .getByRole("listitem")
+      .getByRole("button", { name: new RegExp(`^${level}`) })
+      .filter({ hasText: text });
   }
 
   /** Types a value into a field of the Card and leaves it. */
