@@ -4,8 +4,8 @@ import { SymbolPicture } from "../panels/SymbolPicture.tsx";
 import { walkShelf } from "../panels/walk-shelf.ts";
 import { viewOf } from "../store/part-view.ts";
 import { placeSymbol } from "./plans.ts";
-import { answersTo, partOf, type BenchSymbol } from "./symbol.ts";
-import { useKeptSymbols } from "./use-bench.ts";
+import { partOf, type BenchSymbol } from "./symbol.ts";
+import { useFoundSymbols, useKeptSymbols } from "./use-bench.ts";
 
 /** Pixels a pointer moves before a press becomes a drag. */
 const DRAG_FROM = 6;
@@ -14,9 +14,9 @@ const MOST = { width: 62, height: 46 };
 /** The person's own symbols on the Shelf, and the way to the Bench: first once there are some, last before. */
 export function ShelfSymbols({ sought, end }: { readonly sought: string; readonly end: "first" | "last" }) {
   const { editor, symbols } = useApp();
-  const kept = useKeptSymbols();
-  const found = kept.filter(({ symbol }) => answersTo(symbol, sought));
-  if ((end === "first") !== kept.length > 0 || (found.length === 0 && sought !== "")) return null;
+  const hasSome = useKeptSymbols().length > 0;
+  const found = useFoundSymbols(sought);
+  if ((end === "first") !== hasSome || (found.length === 0 && sought !== "")) return null;
   const openBench = () => {
     symbols.want({ from: "new" });
     editor.show("bench");

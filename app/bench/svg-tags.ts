@@ -10,7 +10,7 @@ export interface SvgTag {
 
 /** The longest text read, and the most tags and attributes of one tag taken from it. */
 export const MOST_LETTERS = 1_000_000;
-export const MOST_TAGS = 20_000;
+const MOST_TAGS = 20_000;
 const MOST_ATTRIBUTES = 60;
 
 const NONE: ReadonlyMap<string, string> = new Map();

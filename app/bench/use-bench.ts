@@ -4,8 +4,8 @@ import { useApp } from "../app-context.tsx";
 import { documentOf } from "../store/editor-state.ts";
 import { begin, changed, redone, undone, type BenchHistory } from "./history.ts";
 import { isOwn } from "./own-kind.ts";
-import type { Subject } from "./own-symbols.ts";
-import { BLANK_SYMBOL, symbolOnBoard, type BenchSymbol } from "./symbol.ts";
+import type { KeptSymbol, Subject } from "./own-symbols.ts";
+import { answersTo, BLANK_SYMBOL, symbolOnBoard, type BenchSymbol } from "./symbol.ts";
 
 /** What lies on the Bench and how to change it. */
 export interface BenchWork {
@@ -66,6 +66,11 @@ function startOf(subject: Subject, editor: Tools["editor"], symbols: Tools["symb
   if (subject.from === "new") return BLANK_SYMBOL;
   const part = documentOf(editor.state).parts.find(({ id }) => id === subject.partId);
   return part === undefined ? BLANK_SYMBOL : symbolOnBoard(part);
+}
+
+/** Own symbols that answer to what was typed. */
+export function useFoundSymbols(sought: string): readonly KeptSymbol[] {
+  return useKeptSymbols().filter(({ symbol }) => answersTo(symbol, sought));
 }
 
 /** The person's own symbols as they are kept now. */

@@ -1,7 +1,9 @@
 import { useRef, useState, type PointerEvent } from "react";
 import { findKinds, type PartKind } from "../../core/parts/index.ts";
 import { useApp, useDrawing } from "../app-context.tsx";
+import { placeSymbol } from "../bench/plans.ts";
 import { ShelfSymbols } from "../bench/ShelfSymbols.tsx";
+import { useFoundSymbols } from "../bench/use-bench.ts";
 import { addPart, freshPart } from "../commands/add-commands.ts";
 import { viewOf } from "../store/part-view.ts";
 import { SymbolPicture } from "./SymbolPicture.tsx";
@@ -21,6 +23,7 @@ export function Shelf() {
   const [sought, setSought] = useState("");
   const { editor, runner } = useApp();
   const found = findKinds(sought);
+  const own = useFoundSymbols(sought);
   const take = (kind: PartKind) => {
     runner.carryOut(addPart(editor.state, kind));
     if (editor.state.place === "shelf") editor.show(null);
@@ -37,7 +40,9 @@ export function Shelf() {
         value={sought}
         onChange={(event) => setSought(event.target.value)}
         onKeyDown={(event) => {
-          if (event.key === "Enter" && found[0] !== undefined) take(found[0]);
+          if (event.key !== "Enter") return;
+          if (found[0] !== undefined) take(found[0]);
+          else if (own[0] !== undefined) runner.carryOut(placeSymbol(editor.state, own[0].symbol));
         }}
       />
       <div className="shelf-board">
@@ -59,7 +64,7 @@ export function Shelf() {
           );
         })}
         <ShelfSymbols sought={sought} end="last" />
-        {found.length === 0 && (
+        {found.length === 0 && own.length === 0 && (
           <p className="quiet">No part by that word. Try what it does: "fuse", "light", "earth", "join".</p>
         )}
       </div>

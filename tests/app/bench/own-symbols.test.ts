@@ -105,8 +105,8 @@ describe("undo on the Bench", () => {
   });
 });
 
-describe("on the drawing", () => {
-  it("it stands under the next id with its own letter", () => {
+describe("a symbol put on the drawing", () => {
+  it("stands under the next id with its own letter", () => {
     expect(freshOwnPart(lampCircuit, buzzer)).toMatchObject({ id: "y1", label: "Buzzer" });
     expect(letterOf({ kind: "custom", props: { letter: "constructor" } })).toBe("n");
     const { editor } = testEditor();
@@ -116,7 +116,7 @@ describe("on the drawing", () => {
     expect(documentOf(editor.state).parts.at(-1)).toMatchObject({ id: "y1", kind: "custom", label: "Buzzer" });
   });
 
-  it("it is changed in one step; wires follow a renamed terminal and go with one that is gone", () => {
+  it("is changed in one step; wires follow a renamed terminal and go with one that is gone", () => {
     const { editor } = testEditor(wired);
     const before = documentOf(editor.state);
     const onBench = symbolOnBoard(before.parts.find(({ id }) => id === "y1")!);
@@ -130,7 +130,7 @@ describe("on the drawing", () => {
     expect(documentOf(editor.state).wires.map(({ id }) => id)).toEqual(["w1"]);
   });
 
-  it("it is analysed like any other part", () => {
+  it("is analysed like any other part", () => {
     const { report } = analyse(wired);
     // 6 W at 12 V is 24 ohm, behind 6 milliohm of battery, 53.5 of fuse and two unknown wires of 0.1.
     expect(report.situations["rest"]?.parts["y1"]?.amps).toBeCloseTo(12.6 / (24 + 0.006 + 0.0535 + 0.0002), 6);
