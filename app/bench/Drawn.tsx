@@ -26,9 +26,9 @@ export function Drawn({ symbol, hand, extent, preview, cross, isPointing }: Prop
     <>
       <defs>
         <pattern id="bench-grid" width="1" height="1" x="-0.5" y="-0.5" patternUnits="userSpaceOnUse">
-          <circle className="bench-dot" cx="0.5" cy="0.5" r="0.045" />
-          <circle className="bench-dot-half" cx="0" cy="0.5" r="0.03" />
-          <circle className="bench-dot-half" cx="0.5" cy="0" r="0.03" />
+          <circle className="bench-dot" cx="0.5" cy="0.5" r="0.034" />
+          <circle className="bench-dot-half" cx="0" cy="0.5" r="0.02" />
+          <circle className="bench-dot-half" cx="0.5" cy="0" r="0.02" />
         </pattern>
       </defs>
       <rect
@@ -74,7 +74,7 @@ function TerminalShape({ terminal, isChosen }: { readonly terminal: BenchTermina
     <g className="bench-terminal" data-chosen={isChosen || undefined}>
       <path d={`M${x} ${y}l${outX * 0.9} ${outY * 0.9}`} />
       <circle cx={x} cy={y} r="0.2" />
-      <text x={nameX} y={nameY} fontSize="0.6" textAnchor={outX === 0 ? "start" : "middle"}>
+      <text x={nameX} y={nameY} fontSize="0.55" textAnchor={outX === 0 ? "start" : "middle"}>
         {terminal.name}
       </text>
     </g>
