@@ -1,5 +1,5 @@
 import { produce, type Draft } from "immer";
-import type { Cover, Document, GridPoint, Part, Sheet, Situation, SystemSettings, Wire } from "./types.ts";
+import type { Cover, Document, GridPoint, JobRecords, Part, Sheet, Situation, SystemSettings, Wire } from "./types.ts";
 
 /**
  * Everything that can happen to a document. A remedy, a command and a gesture all come down to a list of these, applied
@@ -24,7 +24,8 @@ export type Edit =
       readonly op: "set-system";
       readonly change: { readonly [K in keyof SystemSettings]?: SystemSettings[K] | undefined };
     }
-  | { readonly op: "set-situations"; readonly situations: readonly Situation[] };
+  | { readonly op: "set-situations"; readonly situations: readonly Situation[] }
+  | { readonly op: "set-records"; readonly change: { readonly [K in keyof JobRecords]?: JobRecords[K] | undefined } };
 
 /** All of a part but its id, its settings and its covers, which have edits of their own. */
 export type PartChange = Partial<Omit<Part, "id" | "props" | "covers" | "label" | "fixed">> & {
@@ -95,6 +96,9 @@ function applyEdit(draft: Draft<Document>, edit: Edit): void {
       return;
     case "set-situations":
       draft.situations = edit.situations as Draft<Situation>[];
+      return;
+    case "set-records":
+      change(draft, edit.change);
       return;
   }
 }

@@ -78,7 +78,37 @@ export interface Situation {
   readonly set?: Readonly<Record<string, string>>;
 }
 
-export interface Document {
+/** A reading taken with a meter on the finished job, in one situation. */
+export interface TakenReading {
+  /** A situation's id, or "dead": battery off, fuses out. */
+  readonly situation: string;
+  readonly meter: "V" | "A" | "ohm";
+  /** Terminal address of the red lead; of amps the device or wire the clamp goes round. */
+  readonly red: string;
+  /** Terminal address of the black lead; absent: battery negative, or none. */
+  readonly black?: string;
+  /** In volts, amps or ohms. */
+  readonly value: number;
+  /** "2026-01-31" */
+  readonly date?: string;
+}
+
+/** The drawing as it stood when it was built: what later changes are told from. */
+export interface BuiltRevision {
+  readonly revision: string;
+  readonly date?: string;
+  /** The circuit file of then, without its own readings and revisions; foreign until read like any file. */
+  readonly circuit: Readonly<Record<string, unknown>>;
+}
+
+/** What happened to the finished job; none of it changes how the circuit works. */
+export interface JobRecords {
+  readonly readings?: readonly TakenReading[];
+  /** Oldest first. */
+  readonly revisions?: readonly BuiltRevision[];
+}
+
+export interface Document extends JobRecords {
   readonly format: "groundstrap";
   readonly version: 1;
   readonly sheet?: Sheet;

@@ -73,6 +73,23 @@ const situation = z.looseObject({
   set: z.optional(z.record(z.string(), z.string())),
 });
 
+const address = z.string().check(z.minLength(1), z.maxLength(200));
+
+const reading = z.looseObject({
+  situation: id,
+  meter: z.literal(["V", "A", "ohm"]),
+  red: address,
+  black: z.optional(address),
+  value: number(-1e9, 1e9),
+  date: z.optional(z.string().check(z.maxLength(40))),
+});
+
+const revision = z.looseObject({
+  revision: z.string().check(z.maxLength(200)),
+  date: z.optional(z.string().check(z.maxLength(40))),
+  circuit: z.looseObject({}),
+});
+
 export const circuitSchema = z.looseObject({
   format: z.literal("groundstrap"),
   version: z.literal(1),
@@ -81,4 +98,6 @@ export const circuitSchema = z.looseObject({
   parts: z.array(partSchema).check(z.maxLength(20_000)),
   wires: z.array(wire).check(z.maxLength(40_000)),
   situations: z.optional(z.array(situation).check(z.maxLength(1000))),
+  readings: z.optional(z.array(reading).check(z.maxLength(5000))),
+  revisions: z.optional(z.array(revision).check(z.maxLength(100))),
 });

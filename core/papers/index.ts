@@ -17,6 +17,8 @@ export { circuitForPdf, circuitInPdf } from "./circuit-in-pdf.ts";
 export { circuitInSvg } from "./circuit-in-svg.ts";
 export { paperSizeMm } from "./layout/index.ts";
 export * from "./paper.ts";
+export { testSteps } from "./test-sheet.ts";
+export { isAt, passes, type MeterPoint, type TestRow, type TestStep } from "./testing/test-step.ts";
 
 /** Every paper, in the order a job needs them. */
 export const papers: readonly Paper[] = [

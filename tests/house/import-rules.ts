@@ -24,6 +24,7 @@ const ORDER = [
   "analyse",
   "sizing",
   "drill",
+  "diagnosis",
   "examples",
 ] as const;
 

@@ -11,10 +11,12 @@ const CHECK_BYTES = 4;
 
 /**
  * A whole circuit as one short line of text, to be printed as a code to scan or put behind the # of the app's own address: "GS1:",
- * then the circuit file without spaces, packed, with a checksum behind it.
+ * then the circuit file without spaces, packed, with a checksum behind it. Readings taken and revisions built before stay out: they
+ * are the job's history, and would leave the circuit itself no room.
  */
 export function circuitPayload(document: Document): string {
-  const plain = strToU8(JSON.stringify(document));
+  const { readings: _readings, revisions: _revisions, ...circuit } = document;
+  const plain = strToU8(JSON.stringify(circuit));
   const packed = deflateSync(plain, { level: 9, mem: 9, dictionary: strToU8(CODE_WORDS) });
   const bytes = new Uint8Array(packed.length + CHECK_BYTES);
   bytes.set(packed);

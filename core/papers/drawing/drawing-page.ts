@@ -78,7 +78,7 @@ function drawRound(tile: Tile, words: DrawingWords, setting: PageSetting, first:
   for (const { route } of routes) for (let at = 1; at < route.length; at++) free.blockLine(route[at - 1]!, route[at]!);
   const marks = terminalMarks(tile, words, view, free);
   const lettering = tile.parts.flatMap((part) => symbolLettering(part, view, free));
-  for (const part of tile.parts) free.blockBox(growBox(boxOnPage(view, part.box), -0.2));
+  for (const part of tile.parts) if (!isNote(part)) free.blockBox(growBox(boxOnPage(view, part.box), -0.2));
   const cuts = cutEndsOf(routes, setting, free);
   const firstWires = placeWiresWords(routes, words, free, (id) => first.has(id));
   const partWords = placePartsWords(firstBefore(tile.parts, first), words, view, free);
@@ -106,6 +106,11 @@ function drawRound(tile: Tile, words: DrawingWords, setting: PageSetting, first:
     bottomMm: Math.max(bottom, ...said.map(({ bottomMm }) => bottomMm)),
     crowded: said.flatMap(({ crowded }) => crowded),
   };
+}
+
+/** A note is no more than its words, which may stand where it stands. */
+function isNote({ lettering }: PartPicture): boolean {
+  return lettering[0]?.role === "note";
 }
 
 function firstBefore(parts: readonly PartPicture[], first: ReadonlySet<string>): PartPicture[] {
@@ -179,7 +184,7 @@ function placePartsWords(parts: readonly PartPicture[], words: DrawingWords, vie
   const lettered = nothingYet();
   for (const part of parts) {
     const said = part.lettering
-      .filter(({ role }) => role === "name" || role === "caption")
+      .filter(({ role }) => role === "name" || role === "caption" || role === "note")
       .map((each) => (each.role === "name" ? { ...each, text: words.partName(part.id) } : each));
     if (said.length === 0) continue;
     const box = boxOnPage(view, part.box);

@@ -1,4 +1,5 @@
 import { formatNumber } from "../../units/index.ts";
+import type { NetWire } from "../../netlist/index.ts";
 import { ampsWords, partName, terminalName, wireName } from "../words/index.ts";
 import { deviceAmps, deviceRows, type DeviceRow } from "../lists/index.ts";
 import type { PaperSource } from "../paper.ts";
@@ -13,10 +14,7 @@ export function deadSteps(source: PaperSource): TestStep[] {
     {
       title: "Dead checks",
       set: "battery negative off, every fuse out; tug both ends of each wire; ohms include the leads",
-      rows: [
-        ...source.netlist.wires.map((wire) => wholeRow(wire.wire, terminalName(wire.from), terminalName(wire.to))),
-        ...shortRows(source),
-      ],
+      rows: [...source.netlist.wires.map(wholeRow), ...shortRows(source)],
     },
     {
       title: "First power",
@@ -26,14 +24,23 @@ export function deadSteps(source: PaperSource): TestStep[] {
   ];
 }
 
-function wholeRow(wire: Parameters<typeof wireName>[0], red: string, black: string): TestRow {
+function wholeRow({ wire, from, to, ohm }: NetWire): TestRow {
   return {
-    red,
-    black,
+    red: terminalName(from),
+    black: terminalName(to),
     meter: "Ω",
     expected: "0.0 Ω",
     pass: `under ${WHOLE_WIRE_OHM} Ω`,
     look: `crimps of ${wireName(wire)}`,
+    point: {
+      situation: "dead",
+      meter: "ohm",
+      red: from.address,
+      black: to.address,
+      expected: ohm,
+      least: null,
+      most: WHOLE_WIRE_OHM,
+    },
   };
 }
 

@@ -17,6 +17,12 @@ import { voltsText, type TestRow, type TestStep } from "./test-step.ts";
 /** A reading this near the solved volts passes: meters, batteries and charge differ. Our own choice. */
 const NEAR_V = 0.5;
 
+/** More than this is no longer nothing. Common practice, no source. */
+const DEAD_V = 0.1;
+
+/** Across what is off. Common practice, no source. */
+const OFF_V = 0.5;
+
 /** Hot at rest: volts where the map says live, nothing elsewhere. */
 export function restStep(source: PaperSource): TestStep {
   const { report } = source;
@@ -32,8 +38,15 @@ export function restStep(source: PaperSource): TestStep {
         black: "battery negative",
         meter: "V",
         expected: voltsText(volts),
-        pass: isHot ? within(volts) : "under 0.1 V",
+        pass: isHot ? within(volts) : `under ${DEAD_V} V`,
         look: isHot ? feederOf(spot, source) : "a wire on the wrong pin, a welded contact",
+        point: {
+          situation: "rest",
+          meter: "V",
+          red: spot.address,
+          expected: volts,
+          ...(isHot ? nearV(volts) : { least: null, most: DEAD_V }),
+        },
       },
     ];
   });
@@ -44,22 +57,22 @@ export function restStep(source: PaperSource): TestStep {
 export function functionSteps(source: PaperSource): TestStep[] {
   const rest = source.report.situations["rest"];
   const cases = [
-    ...(rest ? [{ name: "At rest", set: "everything off", readings: rest }] : []),
+    ...(rest ? [{ id: "rest", name: "At rest", set: "everything off", readings: rest }] : []),
     ...workingSituations(source),
   ];
-  return cases.map(({ name, set, readings }) => ({
+  return cases.map(({ id, name, set, readings }) => ({
     title: `Function: ${name}`,
     set,
-    rows: usersOf(source).flatMap((user) => functionRow(user, readings, readings === rest)),
+    rows: usersOf(source).flatMap((user) => functionRow(user, id, readings)),
   }));
 }
 
-function functionRow(user: User, readings: ReportSituation, isRest: boolean): TestRow[] {
+function functionRow(user: User, situation: string, readings: ReportSituation): TestRow[] {
   const { part, plus, minus } = user;
   const reading = readings.parts[part.part.id];
   if (reading?.on === undefined || !plus || !minus) return [];
   const { on, volts } = reading;
-  const mustBeOff = isRest && user.element.spec.type === "load" && user.element.spec.mustBeOffAtRest;
+  const mustBeOff = situation === "rest" && user.element.spec.type === "load" && user.element.spec.mustBeOffAtRest;
   return [
     {
       red: terminalName(plus),
@@ -68,6 +81,18 @@ function functionRow(user: User, readings: ReportSituation, isRest: boolean): Te
       expected: onWords(on, volts),
       pass: on === null ? "" : !on ? "stays off" : mustBeOff ? "SHOULD BE OFF: put right first" : onLimits(volts),
       look: on ? `fuse, relay, then ground of ${partName(part.part)}` : "a second feed: backfeed, wrong pin",
+      ...(typeof volts === "number" && !mustBeOff && (on || Math.abs(volts) < OFF_V)
+        ? {
+            point: {
+              situation,
+              meter: "V" as const,
+              red: plus.address,
+              black: minus.address,
+              expected: volts,
+              ...(on ? nearV(volts) : { least: -OFF_V, most: OFF_V }),
+            },
+          }
+        : {}),
     },
   ];
 }
@@ -90,7 +115,7 @@ export function chargeStep(source: PaperSource): TestStep {
   return { title: "Charge", set: "engine running, everything on, five minutes", rows };
 }
 
-function chargeRow({ part, terminals }: NetPart, { name, readings }: WorkingSituation): TestRow[] {
+function chargeRow({ part, terminals }: NetPart, { id, name, readings }: WorkingSituation): TestRow[] {
   const { volts } = readings.parts[part.id] ?? {};
   const [plus, minus] = terminals;
   if (typeof volts !== "number" || !plus || !minus) return [];
@@ -102,12 +127,26 @@ function chargeRow({ part, terminals }: NetPart, { name, readings }: WorkingSitu
       expected: voltsText(volts),
       pass: `steady, ${within(volts)}`,
       look: `alternator, belt, its cable (${name})`,
+      point: {
+        situation: id,
+        meter: "V",
+        red: plus.address,
+        black: minus.address,
+        expected: volts,
+        ...nearV(volts),
+      },
     },
   ];
 }
 
 function within(volts: number): string {
-  return unbroken(`${(volts - NEAR_V).toFixed(1)} to ${(volts + NEAR_V).toFixed(1)} V`);
+  const { least, most } = nearV(volts);
+  return unbroken(`${least.toFixed(1)} to ${most.toFixed(1)} V`);
+}
+
+/** What passes as printed: limits to a tenth of a volt. */
+function nearV(volts: number): { readonly least: number; readonly most: number } {
+  return { least: Number((volts - NEAR_V).toFixed(1)), most: Number((volts + NEAR_V).toFixed(1)) };
 }
 
 /** The last device between a source and the spot, to look at when it is dead. */

@@ -1,5 +1,4 @@
 import type { NetElement, NetTerminal } from "../../netlist/index.ts";
-import type { ReportSituation } from "../../report/index.ts";
 import {
   conductionOf,
   deviceAmps,
@@ -28,28 +27,37 @@ export function dropSteps(source: PaperSource): TestStep[] {
     set: `${situation.set}; everything working`,
     rows: [
       ...usersOf(source).flatMap((user) => loadDrops(user, situation, source)),
-      ...source.netlist.elements.flatMap((element) => elementDrop(element, situation.readings)),
+      ...source.netlist.elements.flatMap((element) => elementDrop(element, situation)),
     ],
   }));
 }
 
 /** Amps through each device in each situation. */
 export function ampsSteps(source: PaperSource): TestStep[] {
-  return workingSituations(source).map(({ name, set, readings }) => ({
+  return workingSituations(source).map(({ id, name, set, readings }) => ({
     title: `Amps: ${name}`,
     set,
     rows: deviceRows(source).flatMap((device): TestRow[] => {
       const { amps } = deviceAmps(device, readings);
       if (amps === null || Math.abs(amps) < LEAST_A) return [];
       const size = Math.abs(amps);
+      const [least, most] = [1 - AMPS_SLACK_SHARE, 1 + AMPS_SLACK_SHARE].map((share) => (size * share).toFixed(1));
       return [
         {
           red: `clamp round the feed of ${device.name}`,
           black: "",
           meter: "A",
           expected: ampsWords(size),
-          pass: `${(size * (1 - AMPS_SLACK_SHARE)).toFixed(1)} to ${(size * (1 + AMPS_SLACK_SHARE)).toFixed(1)} A`,
+          pass: `${least} to ${most} A`,
           look: "a load missing, or one too many",
+          point: {
+            situation: id,
+            meter: "A",
+            red: device.address,
+            expected: size,
+            least: Number(least),
+            most: Number(most),
+          },
         },
       ];
     }),
@@ -65,22 +73,22 @@ function loadDrops({ part, element, plus, minus }: User, situation: WorkingSitua
   const [feed, back] = [poleAt(pole?.a), poleAt(pole?.b)];
   const name = partName(part.part);
   return [
-    ...(feed && plus ? drop(feed, plus, readings, `feed of ${name}: joints, contacts, then size`) : []),
-    ...(back && minus ? drop(minus, back, readings, `return of ${name}: studs and joints first`) : []),
+    ...(feed && plus ? drop(feed, plus, situation, `feed of ${name}: joints, contacts, then size`) : []),
+    ...(back && minus ? drop(minus, back, situation, `return of ${name}: studs and joints first`) : []),
   ];
 }
 
-function elementDrop({ spec, part }: NetElement, readings: ReportSituation): TestRow[] {
+function elementDrop({ spec, part }: NetElement, situation: WorkingSituation): TestRow[] {
   if (spec.type !== "protection" && spec.type !== "contact") return [];
-  const reading = readings.parts[part.part.id];
+  const reading = situation.readings.parts[part.part.id];
   const way = reading?.ways?.[(spec.type === "protection" ? spec.terminal : "") || spec.b] ?? reading;
   if (typeof way?.amps !== "number" || Math.abs(way.amps) < LEAST_A) return [];
   const ends = [spec.a, spec.b].map((end) => part.terminals.find(({ terminal }) => terminal.name === end));
   const [from, to] = way.amps > 0 ? ends : ends.toReversed();
-  return from && to ? drop(from, to, readings, `holder, blades or contacts of ${partName(part.part)}`) : [];
+  return from && to ? drop(from, to, situation, `holder, blades or contacts of ${partName(part.part)}`) : [];
 }
 
-function drop(from: NetTerminal, to: NetTerminal, readings: ReportSituation, look: string): TestRow[] {
+function drop(from: NetTerminal, to: NetTerminal, { id, readings }: WorkingSituation, look: string): TestRow[] {
   const [high, low] = [from, to].map(({ address }) => readings.terminals[address]?.volts);
   if (typeof high !== "number" || typeof low !== "number") return [];
   const dropV = high - low;
@@ -93,6 +101,15 @@ function drop(from: NetTerminal, to: NetTerminal, readings: ReportSituation, loo
       expected: voltsText(dropV),
       pass: `up to ${voltsText(limitV)}`,
       look,
+      point: {
+        situation: id,
+        meter: "V",
+        red: from.address,
+        black: to.address,
+        expected: dropV,
+        least: null,
+        most: Number(limitV.toFixed(2)),
+      },
     },
   ];
 }

@@ -1,0 +1,1 @@
+export { diagnose, type Blame } from "./diagnose.ts";
