@@ -40,6 +40,8 @@ export class Elimination {
   /** Every position, ascending. */
   readonly all: Int32Array;
   private dirtyCount = 0;
+  /** Some of the current last fed in was dropped where only ties lead on. */
+  hasCut = false;
   /** Goes up whenever a slot begins or ceases to conduct, and with it who is joined to whom. */
   shape = 0;
 
@@ -233,12 +235,15 @@ export class Elimination {
       if (size > most) most = size;
     }
     const noise = CANCELLED * most;
+    this.hasCut = false;
     for (let i = 0; i < among.length; i++) {
       const k = among[i]!;
       const amps = inflow[k]!;
       if (amps === 0) continue;
-      if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < noise) inflow[k] = 0;
-      else {
+      if (inverse[k]! > TIES_ONLY_OHM && Math.abs(amps) < noise) {
+        inflow[k] = 0;
+        this.hasCut = true;
+      } else {
         const end = slotStart[k + 1]!;
         for (let s = slotStart[k]!; s < end; s++) inflow[slotTo[s]!]! += share[s]! * amps;
       }

@@ -143,6 +143,19 @@ export class Model {
     return null;
   }
 
+  /**
+   * Makes what draws beside the lines part of them, where some of it could not be told from rounding: what hangs on ties alone then
+   * feels it too, if only by volts.
+   */
+  foldExtra(): void {
+    if (!this.assembly.elimination.hasCut) return;
+    for (const index of this.table.draws) {
+      const extraA = this.extraA[index]!;
+      if (extraA !== 0) this.setDraw(index, this.g[index]!, this.h[index]! + extraA);
+    }
+    this.solveLinear();
+  }
+
   /** Fills in the volts that `solveLinear` left for later. */
   complete(): void {
     if (!this.isComplete) this.assembly.complete(this.nodeV);

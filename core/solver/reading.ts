@@ -109,6 +109,7 @@ class Balance {
     this.outOf = model.outOf;
     this.nodeV = nodeV;
     this.flowA = flowA;
+    model.foldExtra();
     model.complete();
     nodeV.set(model.nodeV);
   }

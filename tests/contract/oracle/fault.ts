@@ -55,7 +55,7 @@ function shortAt(drawing: Drawing, stand: Stand, terminal: string): number | nul
       if (element.type === "diode")
         return conducting.has(element)
           ? [{ a, b, volts: element.volts, ohm: element.ohm }]
-          : [{ a, b, siemens: 1e-12, amps: 0 }];
+          : [{ a, b, siemens: 1e-9, amps: 0 }];
       return "ohm" in element && element.ohm > 0 ? [{ a, b, siemens: 1 / element.ohm, amps: 0 }] : [];
     });
     branches.push({ a: merged(terminal), b: merged(zero), volts: 0, ohm: 0 });
