@@ -6,9 +6,13 @@ import { nextId } from "../store/ids.ts";
 import { placeName } from "../store/part-view.ts";
 import { effect, type Command, type Plan } from "./command.ts";
 
+/** What a note says until the person does. */
+const FRESH_NOTE = "Note";
+
 /** One command for each kind of part, and drawing a wire by keys. */
 export const addCommands: readonly Command[] = [
   { id: "wire", title: "Draw a wire", group: "Add", keys: ["W"], words: "connect lead cable join", plan: startWire },
+  { id: "note", title: "Write a note here", group: "Add", words: "text remark comment label", plan: addNote },
   ...partKinds.map((kind): Command => ({
     id: `add ${kind.kind}`,
     title: `Add ${kind.title.toLowerCase()}`,
@@ -46,6 +50,19 @@ export function addWire(state: EditorState, from: string, to: string): Plan {
   const edit: Edit = { op: "add-wire", wire: { id, from, to } };
   const label = `Wire from ${placeName(document, from)} to ${placeName(document, to)}`;
   return { transaction: { label, edits: [edit] }, select: [id], effects: [{ do: "wire-from", terminal: null }] };
+}
+
+/** A note where the menu was opened, else in the middle of the Board, with its words ready to be changed. */
+function addNote(state: EditorState): Plan {
+  const document = documentOf(state);
+  const id = nextId(document, "n");
+  const [x, y] = state.menu?.target.type === "sheet" ? state.menu.target.at : middleOfBoard(state);
+  const note = { id, at: [Math.round(x), Math.round(y)], text: FRESH_NOTE } as const;
+  return {
+    transaction: { label: "Write a note", edits: [{ op: "set-notes", notes: [...(document.notes ?? []), note] }] },
+    select: [id],
+    effects: [{ do: "show", place: "card" }],
+  };
 }
 
 function startWire(state: EditorState): Plan {

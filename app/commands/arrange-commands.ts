@@ -117,19 +117,35 @@ function nudges(): Command[] {
     ["up", "ArrowUp", 0, -1],
     ["down", "ArrowDown", 0, 1],
   ];
-  const nudge = (name: string, key: string, dx: number, dy: number, far: boolean): Command => ({
+  const command = (name: string, key: string, dx: number, dy: number, far: boolean): Command => ({
     id: `nudge-${name}${far ? "-far" : ""}`,
     title: `Move ${name} ${far ? "5 steps" : "1 step"}`,
     group: "Arrange",
     keys: [far ? `Shift+${key}` : key],
     plan: (state) => {
-      const parts = selectedParts(state);
-      const [x, y] = far ? [dx * 5, dy * 5] : [dx, dy];
-      if (parts.length === 0) return NO_PART;
-      return moved("Move", parts, (part) => ({ at: [placeOf(part)[0] + x, placeOf(part)[1] + y] }));
+      return nudge(state, far ? [dx * 5, dy * 5] : [dx, dy]);
     },
   });
-  return ways.flatMap(([name, key, dx, dy]) => [nudge(name, key, dx, dy, false), nudge(name, key, dx, dy, true)]);
+  return ways.flatMap(([name, key, dx, dy]) => [command(name, key, dx, dy, false), command(name, key, dx, dy, true)]);
+}
+
+/** Notes go along with parts. */
+function nudge(state: EditorState, [dx, dy]: GridPoint): Plan {
+  const parts = selectedParts(state);
+  const { notes = [] } = documentOf(state);
+  const [only] = notes.filter((note) => state.selection.has(note.id));
+  if (parts.length === 0 && only === undefined) return NO_PART;
+  const edits = parts.map((part): Edit => {
+    const [x, y] = placeOf(part);
+    return { op: "set-part", id: part.id, change: { at: [x + dx, y + dy] } };
+  });
+  const stand = notes.map((note) =>
+    state.selection.has(note.id) ? { ...note, at: [note.at[0] + dx, note.at[1] + dy] as const } : note,
+  );
+  if (only !== undefined) edits.push({ op: "set-notes", notes: stand });
+  const count = state.selection.size;
+  const what = count > 1 ? `${count} things` : parts[0] ? partName(parts[0]) : `note ${only!.id.toUpperCase()}`;
+  return { transaction: { label: `Move ${what}`, edits } };
 }
 
 function align(id: string, title: string, short: string, shift: (box: Box, all: Box) => GridPoint): Command {

@@ -3,6 +3,7 @@ import {
   type Document,
   type Edit,
   type GridPoint,
+  type Note,
   type Part,
   type Wire,
 } from "../../core/document/index.ts";
@@ -15,18 +16,21 @@ import type { Plan } from "./command.ts";
 /** How far from the copied place a paste lands, grid steps. */
 const PASTE_SHIFT = 2;
 
-/** Parts with the wires that run between them. */
+/** Parts with the wires that run between them, and notes. */
 export interface Pieces {
   readonly parts: readonly Part[];
   readonly wires: readonly Wire[];
+  readonly notes?: readonly Note[];
 }
 
-/** The selected parts, and the wires between them whether selected or not. */
+/** The selected parts and notes, and the wires between the parts whether selected or not. */
 export function piecesOf(document: Document, ids: ReadonlySet<string>): Pieces {
   const parts = document.parts.filter((part) => ids.has(part.id));
   const taken = new Set(parts.map((part) => part.id));
   const inside = (address: string) => taken.has(splitAddress(address)[0]);
-  return { parts, wires: document.wires.filter((wire) => inside(wire.from) && inside(wire.to)) };
+  const notes = document.notes?.filter((note) => ids.has(note.id)) ?? [];
+  const wires = document.wires.filter((wire) => inside(wire.from) && inside(wire.to));
+  return { parts, wires, ...(notes.length > 0 && { notes }) };
 }
 
 /** What goes to the clipboard: a small circuit file, so that it can be pasted into another drawing or a text editor. */
@@ -40,7 +44,7 @@ function readPieces(text: string): Pieces | { readonly error: string } {
   return "error" in read ? { error: `The clipboard holds no parts: ${read.error}` } : read.document;
 }
 
-/** Edits that add the pieces under new ids, moved by `shift` grid steps; `ids` are those of the new parts. */
+/** Edits that add the pieces under new ids, moved by `shift` grid steps; `ids` are those of the new parts and notes. */
 export function pasteOf(
   document: Document,
   pieces: Pieces,
@@ -68,7 +72,12 @@ export function pasteOf(
       ...(wire.via && { via: wire.via.map(move) }),
     },
   }));
-  return { edits: [...parts, ...wires], ids: [...renamed.values()] };
+  const notes = pieces.notes?.map((note) => ({ ...note, id: fresh("n"), at: move(note.at) })) ?? [];
+  const set = { op: "set-notes", notes: [...(document.notes ?? []), ...notes] } as const;
+  return {
+    edits: [...parts, ...wires, ...(notes.length > 0 ? [set] : [])],
+    ids: [...renamed.values(), ...notes.map((note) => note.id)],
+  };
 }
 
 /** Adds what the clipboard holds. */
@@ -76,8 +85,9 @@ export function pastePlan(state: EditorState, text: string): Plan {
   if (text.trim() === "") return { reason: "The clipboard holds no text" };
   const pieces = readPieces(text);
   if ("error" in pieces) return { reason: pieces.error };
-  if (pieces.parts.length === 0) return { reason: "The clipboard holds no parts" };
+  const count = pieces.parts.length + (pieces.notes?.length ?? 0);
+  if (count === 0) return { reason: "The clipboard holds no parts" };
   const pasted = pasteOf(documentOf(state), pieces, [PASTE_SHIFT, PASTE_SHIFT]);
-  const label = pieces.parts.length === 1 ? "Paste a part" : `Paste ${pieces.parts.length} parts`;
+  const label = `Paste ${count === 1 ? "one thing" : `${count} things`}`;
   return { transaction: { label, edits: pasted.edits }, select: pasted.ids };
 }

@@ -32,6 +32,8 @@ export function describeEdit(document: Document, edit: Edit): string {
       return `Vehicle: ${changes(document.system ?? {}, edit.change, plainly)}`;
     case "set-situations":
       return "Changes the saved situations";
+    case "set-notes":
+      return "Changes the notes on the drawing";
     case "set-records":
       return "Changes the readings and revisions on record";
   }

@@ -20,7 +20,7 @@ export const editCommands: readonly Command[] = [
     plan: (state) => (state.history.future.length > 0 ? effect({ do: "redo" }) : { reason: "Nothing to redo" }),
   },
   { id: "cut", title: "Cut", group: "Edit", keys: ["Mod+X"], plan: cut, reason: needsSelection },
-  { id: "copy", title: "Copy", group: "Edit", keys: ["Mod+C"], plan: copy, reason: needsSelection },
+  { id: "copy", title: "Copy", group: "Edit", keys: ["Mod+C"], plan: copy, reason: needsPart },
   { id: "paste", title: "Paste", group: "Edit", keys: ["Mod+V"], plan: () => effect({ do: "paste" }) },
   {
     id: "duplicate",
@@ -45,7 +45,10 @@ export const editCommands: readonly Command[] = [
     title: "Select all",
     group: "Edit",
     keys: ["Mod+A"],
-    plan: (state) => ({ select: [...documentOf(state).parts, ...documentOf(state).wires].map((thing) => thing.id) }),
+    plan: (state) => {
+      const { parts, wires, notes = [] } = documentOf(state);
+      return { select: [...parts, ...wires, ...notes].map((thing) => thing.id) };
+    },
   },
   {
     id: "let-go",
@@ -76,7 +79,8 @@ function cut(state: EditorState): Plan {
 }
 
 function needsPart(state: EditorState): string | null {
-  return documentOf(state).parts.some((part) => state.selection.has(part.id)) ? null : "No part is selected";
+  const { parts, notes = [] } = piecesOf(documentOf(state), state.selection);
+  return parts.length + notes.length === 0 ? "No part is selected" : null;
 }
 
 function duplicate(state: EditorState): Plan {
@@ -84,7 +88,7 @@ function duplicate(state: EditorState): Plan {
   const pieces = piecesOf(document, state.selection);
   const pasted = pasteOf(document, pieces, [2, 2]);
   return {
-    transaction: { label: `Duplicate ${counted(pieces.parts.length, "part")}`, edits: pasted.edits },
+    transaction: { label: `Duplicate ${counted(pasted.ids.length, "thing")}`, edits: pasted.edits },
     select: pasted.ids,
   };
 }
@@ -103,7 +107,10 @@ function removal(document: Document, ids: ReadonlySet<string>): Edit[] {
   const isGone = new Set(gone);
   const onGone = (address: string) => isGone.has(splitAddress(address)[0]);
   const wires = document.wires.filter((wire) => ids.has(wire.id) && !onGone(wire.from) && !onGone(wire.to));
+  const notes = document.notes ?? [];
+  const isLeft = notes.filter((note) => !ids.has(note.id));
   return [
+    ...(isLeft.length < notes.length ? [{ op: "set-notes", notes: isLeft } as const] : []),
     ...wires.map((wire): Edit => ({ op: "remove-wire", id: wire.id })),
     ...gone.map((id): Edit => ({ op: "remove-part", id })),
   ];

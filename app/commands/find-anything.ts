@@ -64,7 +64,13 @@ function placesOf(document: Document): FoundPlace[] {
     words: `${colour} ${size} ${from} ${to} lead cable`,
     label,
   }));
-  return [...parts, ...wires];
+  const notes = (document.notes ?? []).map(({ id, text }): FoundPlace => ({
+    place: id,
+    title: `${placeName(document, id)}: ${text}`,
+    words: "",
+    label: text,
+  }));
+  return [...parts, ...wires, ...notes];
 }
 
 function goTo({ place, title }: FoundPlace): Command {

@@ -8,6 +8,8 @@ interface Props {
   readonly placeholder?: string;
   readonly help?: string | undefined;
   readonly lines?: number;
+  /** Letters. */
+  readonly most?: number;
   /** Offered while typing. */
   readonly options?: readonly string[];
   /** Takes what was typed; a line that says what is wrong keeps the field open for another try. */
@@ -15,7 +17,7 @@ interface Props {
 }
 
 /** A line of text that counts when it is left or Enter is pressed; Escape takes it back. */
-export function TextField({ label, value, placeholder, help, lines, options, onCommit }: Props) {
+export function TextField({ label, value, placeholder, help, lines, most, options, onCommit }: Props) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
@@ -29,6 +31,7 @@ export function TextField({ label, value, placeholder, help, lines, options, onC
     id,
     value: typed ?? value,
     placeholder,
+    maxLength: most,
     "aria-invalid": trouble !== null,
     "aria-describedby": notesId({ id, help, trouble }),
     onBlur: commit,

@@ -13,7 +13,7 @@ const MENUS: Readonly<Record<BoardTarget["type"], readonly string[]>> = {
   part: ["flick", "turn", "flip", "duplicate", "cut", "copy", "delete", "show card"],
   wire: ["delete", "show card"],
   terminal: ["wire", "show card"],
-  sheet: ["paste", "select-all", "fit", "tidy", "show shelf"],
+  sheet: ["paste", "note", "select-all", "fit", "tidy", "show shelf"],
 };
 
 /** What can be done with the thing under the pointer. */
@@ -55,7 +55,7 @@ function OpenMenu({ at, target }: NonNullable<EditorState["menu"]>) {
       }}
     >
       {MENUS[target.type].map((id) => (
-        <MenuItem key={id} id={id} onDone={() => (close(), runner.run(id))} />
+        <MenuItem key={id} id={id} onDone={() => (runner.run(id), close())} />
       ))}
     </div>
   );

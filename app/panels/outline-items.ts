@@ -17,7 +17,7 @@ export interface OutlineItem {
   readonly isOpen?: boolean;
 }
 
-/** Parts in the order of the drawing, each with its terminals where opened, then the wires. */
+/** Parts in the order of the drawing, each with its terminals where opened, then the wires and the notes. */
 export function outlineItems(
   document: Document,
   opened: ReadonlySet<string>,
@@ -36,6 +36,12 @@ export function outlineItems(
       selects: wire.id,
       level: 1 as const,
       text: wireText(document, wire, present),
+    })),
+    ...(document.notes ?? []).map(({ id, text }) => ({
+      place: id,
+      selects: id,
+      level: 1 as const,
+      text: `note ${id.toUpperCase()}: ${text}`,
     })),
   ];
 }

@@ -278,7 +278,7 @@ export class Editor {
     if (after === before) return this.set({ history });
     const revision = this.state.revision + 1;
     const moved = sameCircuit(before, after);
-    const there = new Set([...after.parts, ...after.wires].map((thing) => thing.id));
+    const there = new Set([...after.parts, ...after.wires, ...(after.notes ?? [])].map((thing) => thing.id));
     this.set({
       history,
       revision,

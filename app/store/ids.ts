@@ -6,7 +6,7 @@ import type { Document } from "../../core/document/index.ts";
  */
 export function idSource(document: Document, alsoTaken: readonly string[] = []): (letter: string) => string {
   const highest = new Map<string, number>();
-  const taken = [...document.parts, ...document.wires].map((thing) => thing.id);
+  const taken = [...document.parts, ...document.wires, ...(document.notes ?? [])].map((thing) => thing.id);
   for (const id of [...taken, ...alsoTaken]) {
     const [, letter, number] = /^([a-z]+)(\d{1,9})$/.exec(id) ?? [];
     if (letter !== undefined) highest.set(letter, Math.max(highest.get(letter) ?? 0, Number(number)));

@@ -36,6 +36,7 @@ export function placeName(document: Document, place: string): string {
   const part = document.parts.find((one) => one.id === (dot < 0 ? place : place.slice(0, dot)));
   if (part !== undefined && dot > 0) return `terminal ${place.slice(dot + 1)} of ${partName(part)}`;
   if (part !== undefined) return partName(part);
+  if (document.notes?.some((note) => note.id === place)) return `note ${place.toUpperCase()}`;
   const wire = document.wires.find((one) => one.id === place);
   return wire?.label ? `wire ${place.toUpperCase()} ${wire.label}` : `wire ${place.toUpperCase()}`;
 }

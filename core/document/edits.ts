@@ -1,5 +1,16 @@
 import { produce, type Draft } from "immer";
-import type { Cover, Document, GridPoint, JobRecords, Part, Sheet, Situation, SystemSettings, Wire } from "./types.ts";
+import type {
+  Cover,
+  Document,
+  GridPoint,
+  JobRecords,
+  Note,
+  Part,
+  Sheet,
+  Situation,
+  SystemSettings,
+  Wire,
+} from "./types.ts";
 
 /**
  * Everything that can happen to a document. A remedy, a command and a gesture all come down to a list of these, applied
@@ -25,6 +36,7 @@ export type Edit =
       readonly change: { readonly [K in keyof SystemSettings]?: SystemSettings[K] | undefined };
     }
   | { readonly op: "set-situations"; readonly situations: readonly Situation[] }
+  | { readonly op: "set-notes"; readonly notes: readonly Note[] }
   | { readonly op: "set-records"; readonly change: { readonly [K in keyof JobRecords]?: JobRecords[K] | undefined } };
 
 /** All of a part but its id, its settings and its covers, which have edits of their own. */
@@ -97,6 +109,9 @@ function applyEdit(draft: Draft<Document>, edit: Edit): void {
     case "set-situations":
       draft.situations = edit.situations as Draft<Situation>[];
       return;
+    case "set-notes":
+      draft.notes = edit.notes as Draft<Note>[];
+      return;
     case "set-records":
       change(draft, edit.change);
       return;
@@ -136,7 +151,7 @@ function removePart(draft: Draft<Document>, id: string): void {
 }
 
 function refuseTaken(draft: Draft<Document>, id: string): void {
-  if (draft.parts.some((part) => part.id === id) || draft.wires.some((wire) => wire.id === id)) {
+  if ([...draft.parts, ...draft.wires, ...(draft.notes ?? [])].some((thing) => thing.id === id)) {
     throw new RangeError(`applyEdits: the id "${id}" is already taken in the document`);
   }
 }

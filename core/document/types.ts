@@ -78,6 +78,15 @@ export interface Situation {
   readonly set?: Readonly<Record<string, string>>;
 }
 
+/** Words that stand on the sheet; they say nothing to the analysis. */
+export interface Note {
+  /** Unique over parts, wires and notes. */
+  readonly id: string;
+  /** Left end of the first line. */
+  readonly at: GridPoint;
+  readonly text: string;
+}
+
 /** A reading taken with a meter on the finished job, in one situation. */
 export interface TakenReading {
   /** A situation's id, or "dead": battery off, fuses out. */
@@ -116,4 +125,5 @@ export interface Document extends JobRecords {
   readonly parts: readonly Part[];
   readonly wires: readonly Wire[];
   readonly situations?: readonly Situation[];
+  readonly notes?: readonly Note[];
 }

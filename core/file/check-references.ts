@@ -10,15 +10,16 @@ export function checkReferences(document: Document): void {
   checkSituations(document);
 }
 
-function checkIds({ parts, wires }: Document): void {
+function checkIds({ parts, wires, notes = [] }: Document): void {
   const taken = new Set<string>();
   const check = (key: string, id: string) => {
     if (FORBIDDEN_NAMES.has(id)) throw refuse(key, quote(id), "another id: this name is reserved");
-    if (taken.has(id)) throw refuse(key, quote(id), "an id that no other part or wire has");
+    if (taken.has(id)) throw refuse(key, quote(id), "an id that no other part, wire or note has");
     taken.add(id);
   };
   parts.forEach(({ id }, at) => check(`parts[${at}].id`, id));
   wires.forEach(({ id }, at) => check(`wires[${at}].id`, id));
+  notes.forEach(({ id }, at) => check(`notes[${at}].id`, id));
 }
 
 function checkWireEnds({ parts, wires }: Document): void {

@@ -73,6 +73,12 @@ const situation = z.looseObject({
   set: z.optional(z.record(z.string(), z.string())),
 });
 
+const note = z.looseObject({
+  id,
+  at: gridPoint,
+  text: z.string().check(z.minLength(1), z.maxLength(1000)),
+});
+
 const address = z.string().check(z.minLength(1), z.maxLength(200));
 
 const reading = z.looseObject({
@@ -98,6 +104,7 @@ export const circuitSchema = z.looseObject({
   parts: z.array(partSchema).check(z.maxLength(20_000)),
   wires: z.array(wire).check(z.maxLength(40_000)),
   situations: z.optional(z.array(situation).check(z.maxLength(1000))),
+  notes: z.optional(z.array(note).check(z.maxLength(1000))),
   readings: z.optional(z.array(reading).check(z.maxLength(5000))),
   revisions: z.optional(z.array(revision).check(z.maxLength(100))),
 });

@@ -1,6 +1,7 @@
 import { type Document, splitAddress, type Wire } from "../document/index.ts";
 import { Area, type Box, type Point, unionBox } from "../geometry/index.ts";
 import type { Pose } from "../parts/index.ts";
+import { notePicture } from "./note-picture.ts";
 import { nominalVOf, partPicture } from "./part-picture.ts";
 import type { PartPicture, Picture, WirePicture } from "./types.ts";
 import { type PartChanges, type WireWorks, workWires } from "./wire-pictures.ts";
@@ -17,7 +18,7 @@ const workOf = new WeakMap<Picture, Work>();
 
 /**
  * The whole drawing in grid steps: symbols as they stand, right-angle wire routes clear of symbols, bows at crossings, dots at
- * joints, lettering.
+ * joints, lettering, notes.
  *
  * `poses` says by part id how symbols stand at this moment; without it all are at rest. `previous` is the picture of an
  * earlier state of the same document: what still holds is taken from it, the same objects, and the answer equals one worked
@@ -31,7 +32,8 @@ export function pictureOf(document: Document, poses?: ReadonlyMap<string, Pose>,
   const changes = changedParts(before?.parts ?? new Map(), partAt);
   const works = workWires(document.wires, partAt, before?.wires ?? new Map(), changes);
   const wires = Array.from(works.values(), (work) => work.picture);
-  const picture = { parts, wires, joints: jointsOf(document.wires, partAt), box: boxOfDrawing(parts, wires) };
+  const all = document.notes === undefined ? parts : [...parts, ...document.notes.map(notePicture)];
+  const picture = { parts: all, wires, joints: jointsOf(document.wires, partAt), box: boxOfDrawing(all, wires) };
   workOf.set(picture, { wires: works, parts: partAt });
   return picture;
 }

@@ -8,8 +8,8 @@ export interface Lettering {
   readonly size: number;
   /** Reads upwards along a vertical wire. */
   readonly upright: boolean;
-  /** What it says: a part's name, what is set on it, a terminal as marked on the part, or a wire's particulars. */
-  readonly role: "name" | "caption" | "terminal" | "wire";
+  /** What it says: a part's name, what is set on it, a terminal as marked on the part, a wire's particulars, or a line of a note. */
+  readonly role: "name" | "caption" | "terminal" | "wire" | "note";
 }
 
 export interface TerminalPicture {
@@ -47,6 +47,7 @@ export interface WirePicture {
 
 /** The whole drawing in grid steps, ready for any medium: the Board paints it, the papers print it. */
 export interface Picture {
+  /** In the order of the document, then its notes, which are lettering alone. */
   readonly parts: readonly PartPicture[];
   readonly wires: readonly WirePicture[];
   /** Terminals where several wires meet; drawn as a dot. */

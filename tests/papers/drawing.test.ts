@@ -37,6 +37,13 @@ describe("size and legibility", () => {
     expect(texts).toContain("page 2");
   });
 
+  test("a note on the drawing is printed in full where it stands", () => {
+    const noted = { ...awningLamps, notes: [{ id: "n1", at: [2, -3], text: "Drill 8 mm, grease the edge" }] as const };
+    const pages = drawing.pages(sourceOf(noted), a5);
+    expect(troubleOnPages(pages, a5Size)).toEqual([]);
+    expect(said(pages)).toEqual(expect.arrayContaining(["Drill 8 mm, grease the", "edge"]));
+  });
+
   test("an empty sheet still makes a card", () => {
     const empty: Document = { format: "groundstrap", version: 1, parts: [], wires: [] };
     expect(troubleOnPages(drawing.pages(sourceOf(empty), a5), a5Size)).toEqual([]);

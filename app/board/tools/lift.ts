@@ -101,6 +101,11 @@ export function moveHeld(held: Held, document: Document, scene: Scene, dx: numbe
   for (const part of document.parts) {
     if (held.parts.has(part.id)) edits.push({ op: "set-part", id: part.id, change: { at: moved(part.at ?? [0, 0]) } });
   }
+  const { notes = [] } = document;
+  if (notes.some(({ id }) => held.parts.has(id))) {
+    const stand = notes.map((note) => (held.parts.has(note.id) ? { ...note, at: moved(note.at) } : note));
+    edits.push({ op: "set-notes", notes: stand });
+  }
   const setVia = (id: string, via: readonly GridPoint[]) => edits.push({ op: "set-wire", id, change: { via } });
   const inner = new Set(held.inner);
   for (const { id, via } of document.wires) if (via !== undefined && inner.has(id)) setVia(id, via.map(moved));

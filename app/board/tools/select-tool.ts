@@ -163,7 +163,11 @@ function dragBegun(press: Press, event: PointerStep, sheet: Sheet): Step<SelectS
   if (target.type === "part") {
     const isSelected = sheet.selection.has(target.id);
     const ids = isSelected
-      ? new Set(sheet.document.parts.map(({ id }) => id).filter((id) => sheet.selection.has(id)))
+      ? new Set(
+          [...sheet.document.parts, ...(sheet.document.notes ?? [])]
+            .map(({ id }) => id)
+            .filter((id) => sheet.selection.has(id)),
+        )
       : new Set([target.id]);
     const step = moving({ phase: "moving", press, held: holdParts(sheet.document, ids) }, event, sheet);
     const picked: Act[] = isSelected ? [] : [{ act: "select", ids: [target.id] }];

@@ -1,4 +1,5 @@
 import { useDrawing, useEditor } from "../../app-context.tsx";
+import { NoteCard } from "./NoteCard.tsx";
 import { PartCard } from "./PartCard.tsx";
 import { SeveralCard } from "./SeveralCard.tsx";
 import { SheetCard } from "./SheetCard.tsx";
@@ -22,6 +23,8 @@ function CardOfSelection() {
   const [id] = selection;
   const part = drawing.parts.find((one) => one.id === id);
   if (part !== undefined) return <PartCard key={part.id} part={part} />;
+  const note = drawing.notes?.find((one) => one.id === id);
+  if (note !== undefined) return <NoteCard key={note.id} note={note} />;
   const wire = drawing.wires.find((one) => one.id === id);
   return wire === undefined ? <SheetCard /> : <WireCard key={wire.id} wire={wire} />;
 }

@@ -8,9 +8,11 @@ export function SeveralCard({ ids }: { readonly ids: ReadonlySet<string> }) {
   const drawing = useDrawing();
   const parts = drawing.parts.filter((part) => ids.has(part.id));
   const wires = drawing.wires.filter((wire) => ids.has(wire.id));
+  const notes = ids.size - parts.length - wires.length;
   const names = [
     parts.length > 0 && `${parts.length} ${parts.length === 1 ? "part" : "parts"}`,
     wires.length > 0 && `${wires.length} ${wires.length === 1 ? "wire" : "wires"}`,
+    notes > 0 && `${notes} ${notes === 1 ? "note" : "notes"}`,
   ];
   return (
     <>

@@ -51,6 +51,23 @@ describe("a drag of a part", () => {
     expect(document.parts[1]!.at).toEqual([20, 0]);
   });
 
+  it("takes a selected note along, and a note taken hold of moves alone", () => {
+    const document = { ...two, notes: [{ id: "n1", at: [0, 6], text: "Behind the panel" }] as const };
+    const along = run(selectTool, sheetOf(document, ["e1", "n1"]), drag);
+    expect(along.transactions).toHaveLength(1);
+    expect([along.document.parts[0]!.at, along.document.notes![0]!.at]).toEqual([
+      [3, 3],
+      [3, 9],
+    ]);
+    const onNote = [point("down", 1, 6), point("move", 3, 6), point("up", 6, 6)];
+    const alone = run(selectTool, sheetOf(document), onNote);
+    expect([...alone.selection]).toEqual(["n1"]);
+    expect([alone.document.parts[0]!.at, alone.document.notes![0]!.at]).toEqual([
+      [0, 0],
+      [5, 6],
+    ]);
+  });
+
   it("changes nothing until it is let go, and shows its wire following", () => {
     const { steps } = run(selectTool, sheetOf(two), drag);
     const { lift } = steps[2]!.overlay;
