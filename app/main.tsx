@@ -88,6 +88,7 @@ async function start(): Promise<void> {
   );
 }
 
+void tools.symbols.look();
 void start().then(() => {
   heedCodes(editor, keeper);
   setTimeout(fetchRest, REST_AFTER_MS);

@@ -31,8 +31,10 @@ test("a buzzer drawn on the Bench is saved, wired, read, printed and found again
 
   await test.step("a lead is drawn by keys, undone and drawn again", async () => {
     await bench.take("Line");
-    await bench.area.focus();
-    await page.keyboard.press("ArrowLeft");
+    await bench.press([2, 3]);
+    await page.keyboard.press("Escape");
+    await expect(bench.dialog.getByRole("button", { name: "Let go" })).toHaveCount(0);
+    await expect(bench.dialog).toBeVisible();
     const strokes = bench.region("Strokes").getByLabel("Chosen");
     await bench.press([0, 0]);
     await page.keyboard.press("ArrowRight");
@@ -120,6 +122,29 @@ test("a buzzer drawn on the Bench is saved, wired, read, printed and found again
     await chooser.setFiles({ name: "buzzer.json", mimeType: "", buffer: Buffer.from(text) });
     await expect(bench.region("My symbols")).toContainText("Buzzer");
   });
+});
+
+test("the Bench fits a narrow phone, with every target large enough for a thumb", async ({ page }) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  const app = new AppPage(page);
+  const bench = new BenchPage(page);
+  await app.openEmpty();
+  await page.keyboard.press("b");
+  await bench.drag([1, -2], [5, 2]);
+  await bench.take("Terminal");
+  await bench.press([0, 0]);
+  await bench.press([6, 0]);
+  for (const inside of ["Load", "Switch", "Coil with a contact"])
+    await bench.region("Inside").getByRole("button", { name: inside, exact: true }).click();
+  await expect(bench.region("Try it")).toContainText("Contact of coil k1 (4): say where its other end goes.");
+  const small = await bench.dialog.evaluate((dialog) =>
+    [...dialog.querySelectorAll("button, select, summary, label.bench-pen, input[type=text]")]
+      .map((one) => ({ name: one.textContent, box: one.getBoundingClientRect() }))
+      .filter(({ box }) => box.height > 0 && (box.height < 44 || box.width < 44 || box.right > 360))
+      .map(({ name, box }) => `${name}: ${box.width} by ${box.height}, to ${box.right}`),
+  );
+  expect(small).toEqual([]);
+  await expectAccessible(page);
 });
 
 type Spot = readonly [x: number, y: number];

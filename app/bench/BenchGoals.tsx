@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { useMemo, useState } from "react";
 import { useApp, useEditor } from "../app-context.tsx";
 import { fileName, saveFile } from "../keeping/files.ts";
 import { troublesOf } from "./check-symbol.ts";
@@ -18,7 +18,7 @@ export function BenchGoals({ work, onSay }: Props) {
   const [refusal, setRefusal] = useState<string | null>(null);
   const { keep, putOnBoard, saveAsFile } = useGoals(work, setRefusal, onSay);
   const isOpen = useEditor((state) => state.access === "editing");
-  const [first] = troublesOf(symbol);
+  const [first] = useMemo(() => troublesOf(symbol), [symbol]);
   const reason = symbol.name === "" ? "Give it a name first." : (first ?? null);
   const noBoard = reason ?? (isOpen ? null : "This drawing is open for editing in another tab.");
   const unless = (why: string | null, go: () => void) => () => {
@@ -37,7 +37,7 @@ export function BenchGoals({ work, onSay }: Props) {
           {subject.from === "board" ? `Change ${subject.partId.toUpperCase()} on the drawing` : "Put on the Board"}
         </button>
         <button type="button" className="primary" onClick={unless(reason, () => void keep())}>
-          Save to My symbols
+          {subject.from === "shelf" && !work.isChanged ? "Saved to My symbols" : "Save to My symbols"}
         </button>
       </div>
       {trouble !== null && (

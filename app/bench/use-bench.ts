@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useState } from "react";
 import { useStore } from "zustand";
 import { useApp } from "../app-context.tsx";
 import { documentOf } from "../store/editor-state.ts";
@@ -27,7 +27,11 @@ export function useBench(): BenchWork {
   const { editor, symbols } = useApp();
   const [{ subject, history }, setWork] = useState(() => firstWork(editor, symbols));
   useEffect(() => symbols.leave(subject, history), [symbols, subject, history]);
-  useEffect(() => () => symbols.want(null), [symbols]);
+  useEffect(() => {
+    // Another tab may have kept some meanwhile.
+    void symbols.look();
+    return () => symbols.want(null);
+  }, [symbols]);
   const step = (to: (history: BenchHistory) => BenchHistory) =>
     setWork((work) => ({ ...work, history: to(work.history) }));
   return {
@@ -74,13 +78,6 @@ export function useFoundSymbols(sought: string): readonly KeptSymbol[] {
 }
 
 /** The person's own symbols as they are kept now. */
-export function useKeptSymbols() {
-  const { symbols } = useApp();
-  const asked = useRef(false);
-  useEffect(() => {
-    if (asked.current) return;
-    asked.current = true;
-    void symbols.look();
-  }, [symbols]);
-  return useStore(symbols.store, (state) => state.kept);
+export function useKeptSymbols(): readonly KeptSymbol[] {
+  return useStore(useApp().symbols.store, (state) => state.kept);
 }
