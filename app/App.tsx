@@ -7,6 +7,7 @@ import { BoardTools } from "./panels/BoardTools.tsx";
 import { PANELS } from "./panels/index.ts";
 import { Instrument } from "./panels/instruments/Instrument.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
+import { MiniMap } from "./panels/MiniMap.tsx";
 import { Notices } from "./panels/Notices.tsx";
 import { ThumbBar } from "./panels/ThumbBar.tsx";
 import { TopBar } from "./panels/TopBar.tsx";
@@ -47,6 +48,7 @@ export function App() {
           <Suspense>
             <Board controller={controller} />
           </Suspense>
+          <MiniMap />
           <Notices />
         </div>
         {isSmall ? <PANELS.controls.Panel /> : <Margin />}

@@ -1,5 +1,6 @@
 import type { View } from "../board/board-controller.ts";
-import type { EditorState } from "../store/editor-state.ts";
+import { documentOf, type EditorState } from "../store/editor-state.ts";
+import { isMapShown } from "../store/map-of.ts";
 import { effect, type Command, type Plan } from "./command.ts";
 
 const NEAREST_SCALE = 64;
@@ -48,6 +49,15 @@ export const lookCommands: readonly Command[] = [
     keys: ["L"],
     words: "labels captions lettering",
     plan: (state) => effect({ do: "preferences", change: { lettering: !state.preferences.lettering } }),
+  },
+  {
+    id: "map",
+    title: "Show or hide the map of the drawing",
+    group: "Look",
+    keys: ["Shift+M"],
+    words: "overview mini-map navigator",
+    plan: (state) => effect({ do: "preferences", change: { map: isMapShown(state) ? "off" : "on" } }),
+    reason: (state) => (documentOf(state).parts.length === 0 ? "The drawing is empty" : null),
   },
   theme("light", "Light theme: ink on paper"),
   theme("dark", "Dark theme: night"),

@@ -19,6 +19,12 @@ const WORDS = [
   { value: "earth", label: "earth" },
 ];
 
+const MAPS = [
+  { value: "auto", label: "when part of it is out of view" },
+  { value: "on", label: "always" },
+  { value: "off", label: "never" },
+];
+
 /** What a person likes, for all drawings on this device. */
 export function Settings() {
   const { editor } = useApp();
@@ -43,6 +49,7 @@ export function Settings() {
         value={preferences.lettering}
         onCommit={(lettering) => editor.setPreferences({ lettering })}
       />
+      <ChoiceField label="Map of the drawing" value={preferences.map} options={MAPS} onCommit={set("map")} />
       <FlagField
         label="Single keys are shortcuts"
         help="Off: only keys with Ctrl, Alt or Command do anything, for those who speak to their computer."

@@ -10,6 +10,8 @@ export interface Preferences {
   readonly units: UnitSystem;
   /** Print wires' numbers and parts' captions on the Board. */
   readonly lettering: boolean;
+  /** The map of the drawing at the Board's corner; `auto`: where there is room, while part of the drawing lies out of view. */
+  readonly map: "auto" | "on" | "off";
   /** Keys without Ctrl, Alt or Command are shortcuts. */
   readonly singleKeys: boolean;
 }
@@ -19,6 +21,7 @@ export const USUAL_PREFERENCES: Preferences = {
   words: "ground",
   units: "metric",
   lettering: true,
+  map: "auto",
   singleKeys: true,
 };
 
@@ -42,6 +45,7 @@ export function readPreferences(keeper: TextKeeper): Preferences {
     words: oneOf(kept.words, ["ground", "earth"], USUAL_PREFERENCES.words),
     units: oneOf(kept.units, ["metric", "us"], USUAL_PREFERENCES.units),
     lettering: oneOf(kept.lettering, [true, false], USUAL_PREFERENCES.lettering),
+    map: oneOf(kept.map, ["auto", "on", "off"], USUAL_PREFERENCES.map),
     singleKeys: oneOf(kept.singleKeys, [true, false], USUAL_PREFERENCES.singleKeys),
   };
 }
