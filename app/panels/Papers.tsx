@@ -1,6 +1,5 @@
 import { useDeferredValue, useMemo, useState } from "react";
-import { buildNetlist } from "../../core/netlist/index.ts";
-import { papers, type Paper, type PaperOptions, type PaperSource } from "../../core/papers/index.ts";
+import { papers, type Paper, type PaperOptions } from "../../core/papers/index.ts";
 import { useApp, useDrawing, useEditor } from "../app-context.tsx";
 import { ChoiceField } from "../fields/ChoiceField.tsx";
 import { FlagField } from "../fields/FlagField.tsx";
@@ -9,6 +8,7 @@ import { fileName, saveFile } from "../keeping/files.ts";
 import { Dialog } from "./Dialog.tsx";
 import { OpenFromCode } from "../papers/OpenFromCode.tsx";
 import "../papers/papers.css";
+import { usePaperSource } from "../papers/use-paper-source.ts";
 import { SavePdf } from "../papers/SavePdf.tsx";
 import { PaperView } from "./PaperView.tsx";
 
@@ -57,6 +57,9 @@ export function Papers() {
           </button>
           <SavePdf paper={paper} options={options} source={source} />
         </div>
+        <button type="button" onClick={() => editor.show("readings")}>
+          Take readings
+        </button>
         <OpenFromCode />
       </div>
       {pages === null ? (
@@ -66,11 +69,4 @@ export function Papers() {
       )}
     </Dialog>
   );
-}
-
-/** `null` until the analysis has caught up with the drawing. */
-function usePaperSource(): PaperSource | null {
-  const drawing = useDrawing();
-  const report = useEditor((state) => (state.reportRevision === state.revision ? state.report : null));
-  return useMemo(() => report && { document: drawing, netlist: buildNetlist(drawing), report }, [drawing, report]);
 }

@@ -18,10 +18,12 @@ const fetchBench = async () => ({ default: (await import("../bench/Bench.tsx")).
 const Bench = lazy(fetchBench);
 const Help = lazy(fetchHelp);
 const Papers = lazy(fetchPapers);
+const fetchReadings = async () => ({ default: (await import("../papers/TakeReadings.tsx")).TakeReadings });
+const TakeReadings = lazy(fetchReadings);
 
 /** Has them at hand before they are asked for; the service worker keeps them, so a failure here costs nothing. */
 export function fetchRest(): void {
-  void Promise.allSettled([fetchBench(), fetchHelp(), fetchPapers()]);
+  void Promise.allSettled([fetchBench(), fetchHelp(), fetchPapers(), fetchReadings()]);
 }
 
 interface Panel {
@@ -41,6 +43,7 @@ export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   outline: { Panel: Outline, shown: "place", selector: '.outline [tabindex="0"]' },
   drawings: { Panel: Drawings, shown: "dialog" },
   papers: { Panel: Papers, shown: "dialog" },
+  readings: { Panel: TakeReadings, shown: "dialog" },
   help: { Panel: Help, shown: "dialog" },
   settings: { Panel: Settings, shown: "dialog" },
   sizing: { Panel: Sizing, shown: "dialog" },

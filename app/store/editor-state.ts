@@ -32,6 +32,7 @@ export type PlaceId =
   | "outline"
   | "drawings"
   | "papers"
+  | "readings"
   | "help"
   | "settings"
   | "sizing"

@@ -1,4 +1,5 @@
 import type { Analysis } from "../../core/analyse.ts";
+import { diagnose } from "../../core/diagnosis/index.ts";
 import { possibleFaults, runDrill } from "../../core/drill/index.ts";
 import { readClampAmps, readOhms, readVolts } from "../../core/meter/index.ts";
 import type { Combination } from "../../core/netlist/index.ts";
@@ -36,6 +37,7 @@ const ANSWERS: Answers = {
     const { netlist } = analysis.study;
     return runDrill(netlist.document, fault, possibleFaults(netlist));
   },
+  diagnosis: ({ readings, wrong }, { analysis }) => diagnose(analysis.study.netlist.document, readings, wrong),
   sizing: ({ scope }, { analysis }) => sizeIt(analysis.study.netlist.document, scope === null ? "all" : new Set(scope)),
 };
 

@@ -12,6 +12,7 @@ import type { Paper } from "./paper.ts";
 import { partsList } from "./parts-list.ts";
 import { testSheet } from "./test-sheet.ts";
 
+export { builtBefore, drawingOfRevision, withBuilt } from "./built-revision.ts";
 export { circuitInPayload, circuitPayload, holdsPayload } from "./code/payload.ts";
 export { circuitForPdf, circuitInPdf } from "./circuit-in-pdf.ts";
 export { circuitInSvg } from "./circuit-in-svg.ts";

@@ -114,3 +114,16 @@ test("a circuit that does not settle promises no reading", () => {
   const shaken = { ...source, report: { ...report, situations: { ...report.situations, working: unsettled } } };
   expect(functionSteps(shaken)[1]!.rows[0]!).toMatchObject({ expected: "not settled", pass: "" });
 });
+
+test("a reading on record is printed in its row, and a wrong one says so", () => {
+  const taken = (value: number) =>
+    said(
+      testSheet,
+      sourceOf({
+        ...awningLamps,
+        readings: [{ situation: "dead", meter: "ohm", red: "bat.+", black: "f1.1", value, date: "2026-05-01" }],
+      }),
+    ).replaceAll("\n", " ");
+  expect(taken(0.2)).toContain("0.2 Ω, 2026-05-01");
+  expect(taken(3)).toContain("3 Ω: NOT RIGHT");
+});
