@@ -21,11 +21,23 @@ export function conesOf(netlist: Netlist, rails: Rails, group: Group): Cone[] {
   if (group.size <= SMALL) return [{ ...group, owned: whole() }];
   const units: Unit[] = [];
   for (const circuit of circuitsOf(rails, group.elements, null)) takeApart(rails, circuit, null, units);
-  return units.map((unit) => {
-    const leansOn = closure(unit, units);
+  return alikeClosures(units).map(({ leansOn, units: alike }) => {
     const elements = group.elements.filter((element) => leansOn.some(({ elements: held }) => held.has(element)));
-    return { ...groupFrom(netlist, elements), owned: ownedBy(rails, unit) };
+    return { ...groupFrom(netlist, elements), owned: new Set(alike.flatMap((unit) => [...ownedBy(rails, unit)])) };
   });
+}
+
+/** Units that lean on the very same ones, as in a ring of relays, are looked at together. */
+function alikeClosures(units: readonly Unit[]): { leansOn: readonly Unit[]; units: Unit[] }[] {
+  const found = new Map<string, { leansOn: readonly Unit[]; units: Unit[] }>();
+  for (const unit of units) {
+    const leansOn = closure(unit, units);
+    const key = units.flatMap((one, at) => (leansOn.includes(one) ? [at] : [])).join(" ");
+    const alike = found.get(key);
+    if (alike) alike.units.push(unit);
+    else found.set(key, { leansOn, units: [unit] });
+  }
+  return [...found.values()];
 }
 
 /** A circuit, or a piece that hangs from the class `from` of `parent`. */

@@ -8,7 +8,7 @@ import { groupsOf, type Group } from "./groups.ts";
 import { ALWAYS_HOT, COLD, type Heat } from "./heat.ts";
 import { overlargeGroup } from "./overlarge-group.ts";
 import { railsOf, type Rails } from "./rails.ts";
-import { relayTables, type RelayTables } from "./relay-tables.ts";
+import { relayTables, solveOnce, type RelayTables } from "./relay-tables.ts";
 import { TruthTable } from "./truth-table.ts";
 import type { GroupSample, Unproved } from "./types.ts";
 
@@ -29,13 +29,14 @@ export function liveMap(netlist: Netlist): LiveMap {
   const samples = new Map<string, GroupSample>();
   const unproved: Unproved[] = [];
   const conductions: (readonly Conduction[])[] = [];
+  const solve = solveOnce(netlist);
   let combinations = 0;
   const groups = groupsOf(netlist, rails);
   for (const group of groups) {
     const cones: SolvedCone[] = [];
     for (const cone of conesOf(netlist, rails, group)) {
       combinations += cone.size;
-      const tables = relayTables(netlist, cone);
+      const tables = relayTables(netlist, cone, solve);
       cones.push({ cone, tables });
       if (!tables) {
         for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);

@@ -1,4 +1,5 @@
-import { restCombination, type Netlist } from "../netlist/index.ts";
+import type { Solution } from "../circuit/index.ts";
+import { restCombination, type Combination, type Netlist } from "../netlist/index.ts";
 import { solveCombination } from "../readings/index.ts";
 import { digitsOf, type Group } from "./groups.ts";
 import { TruthTable } from "./truth-table.ts";
@@ -6,6 +7,8 @@ import type { GroupSample } from "./types.ts";
 
 /** Up to this many combinations of a group every one is solved; above, the report says so and relays are free (circuit file, "Hot"). */
 const MOST_SOLVED = 2 ** 16;
+/** ...and up to this many combinations times elements, about a second's work, so that a large drawing never freezes. */
+const MOST_WORK = 2 ** 22;
 /** Up to this many a group without relays is followed bit by bit. */
 const MOST_FOLLOWED = 2 ** 20;
 /** Up to this many the solutions themselves are kept for the rules about every combination. */
@@ -24,10 +27,11 @@ export interface RelayTables {
  * Solves every combination of a group, the other groups at rest, and notes where each relay stands. `null`: too many to solve.
  * A group with nothing that needs solving and too many combinations to keep is not solved at all.
  */
-export function relayTables(netlist: Netlist, group: Group): RelayTables | null {
+export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): RelayTables | null {
   const converters = group.elements.filter(({ spec }) => spec.type === "converter");
   const mustSolve = group.coils.length > 0 || converters.length > 0;
-  if (group.size > MOST_SOLVED) return mustSolve || group.size > MOST_FOLLOWED ? null : unsolved(group);
+  const isTooMuch = group.size > MOST_SOLVED || group.size * netlist.elements.length > MOST_WORK;
+  if (isTooMuch) return mustSolve || group.size > MOST_FOLLOWED ? null : unsolved(group);
   if (!mustSolve && group.size > MOST_KEPT) return unsolved(group);
   const pulledIn = new Map(group.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
   const working = new Map(converters.map((converter) => [converter.index, new TruthTable(group.size)]));
@@ -38,7 +42,7 @@ export function relayTables(netlist: Netlist, group: Group): RelayTables | null 
     digitsOf(netlist, group.controls, index).forEach((digit, at) => {
       combination[group.controls[at]!] = digit;
     });
-    const solution = solveCombination(netlist, combination);
+    const solution = solve(combination);
     if (group.size <= MOST_KEPT) samples.push({ combination, solution });
     if (solution.status !== "ok") continue;
     settled.add(index);
@@ -46,6 +50,24 @@ export function relayTables(netlist: Netlist, group: Group): RelayTables | null 
     for (const { index: at, branch } of converters) if (solution.active[branch] === 1) working.get(at)!.add(index);
   }
   return { pulledIn, working, settled, samples };
+}
+
+/** Solves a combination, or remembers it: cones that lean on one another meet in many. */
+export type SolveOnce = (combination: Combination) => Solution;
+
+/** Solutions remembered at most. */
+const MOST_REMEMBERED = 2 ** 12;
+
+export function solveOnce(netlist: Netlist): SolveOnce {
+  const known = new Map<string, Solution>();
+  return (combination) => {
+    const key = combination.join(" ");
+    const before = known.get(key);
+    if (before) return before;
+    const solution = solveCombination(netlist, combination);
+    if (known.size < MOST_REMEMBERED) known.set(key, solution);
+    return solution;
+  };
 }
 
 function unsolved(group: Group): RelayTables {
