@@ -5,6 +5,7 @@ import { openFile } from "./outside.ts";
 import { BoardMenu } from "./panels/BoardMenu.tsx";
 import { BoardTools } from "./panels/BoardTools.tsx";
 import { PANELS } from "./panels/index.ts";
+import { Hints } from "./panels/Hints.tsx";
 import { Instrument } from "./panels/instruments/Instrument.tsx";
 import { LiveRegion } from "./panels/LiveRegion.tsx";
 import { MiniMap } from "./panels/MiniMap.tsx";
@@ -43,7 +44,10 @@ export function App() {
       <main className="places">
         {!isSmall && <PANELS.shelf.Panel />}
         <div className="board-place">
-          <BoardTools />
+          <div className="board-top">
+            <Hints />
+            <BoardTools />
+          </div>
           <PANELS.outline.Panel />
           <Suspense>
             <Board controller={controller} />

@@ -8,6 +8,8 @@ import { effect, type Command, type Plan } from "./command.ts";
 
 /** What a note says until the person does. */
 const FRESH_NOTE = "Note";
+/** What a few words take up, about where the note stands. Grid steps. */
+const NOTE_ROOM = { left: 0, top: -1, right: 8, bottom: 1 };
 
 /** One command for each kind of part, and drawing a wire by keys. */
 export const addCommands: readonly Command[] = [
@@ -52,11 +54,12 @@ export function addWire(state: EditorState, from: string, to: string): Plan {
   return { transaction: { label, edits: [edit] }, select: [id], effects: [{ do: "wire-from", terminal: null }] };
 }
 
-/** A note where the menu was opened, else in the middle of the Board, with its words ready to be changed. */
+/** A note where the menu was opened, else on a free spot near the middle of the Board, with its words ready to be changed. */
 function addNote(state: EditorState): Plan {
   const document = documentOf(state);
   const id = nextId(document, "n");
-  const [x, y] = state.menu?.target.type === "sheet" ? state.menu.target.at : middleOfBoard(state);
+  const [x, y] =
+    state.menu?.target.type === "sheet" ? state.menu.target.at : freeSpot(document, NOTE_ROOM, middleOfBoard(state));
   const note = { id, at: [Math.round(x), Math.round(y)], text: FRESH_NOTE } as const;
   return {
     transaction: { label: "Write a note", edits: [{ op: "set-notes", notes: [...(document.notes ?? []), note] }] },

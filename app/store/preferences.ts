@@ -14,6 +14,8 @@ export interface Preferences {
   readonly map: "auto" | "on" | "off";
   /** Keys without Ctrl, Alt or Command are shortcuts. */
   readonly singleKeys: boolean;
+  /** Hints that were done or closed. */
+  readonly seen: readonly string[];
 }
 
 export const USUAL_PREFERENCES: Preferences = {
@@ -23,6 +25,7 @@ export const USUAL_PREFERENCES: Preferences = {
   lettering: true,
   map: "auto",
   singleKeys: true,
+  seen: [],
 };
 
 /** The part of localStorage that is used. */
@@ -47,6 +50,7 @@ export function readPreferences(keeper: TextKeeper): Preferences {
     lettering: oneOf(kept.lettering, [true, false], USUAL_PREFERENCES.lettering),
     map: oneOf(kept.map, ["auto", "on", "off"], USUAL_PREFERENCES.map),
     singleKeys: oneOf(kept.singleKeys, [true, false], USUAL_PREFERENCES.singleKeys),
+    seen: Array.isArray(kept.seen) ? kept.seen.filter((id) => typeof id === "string") : USUAL_PREFERENCES.seen,
   };
 }
 

@@ -7,7 +7,24 @@ export { expect };
  * The project's `test`: while it runs, no request may leave the machine, nothing may break the page's content policy and
  * no error may be logged or go unhandled.
  */
-export const test = base.extend<{ savingAsDownload: void; stayingHome: void }>({
+export const test = base.extend<{ acquainted: void; savingAsDownload: void; stayingHome: void }>({
+  // Hints for the first minutes come and go with what is done, and the Board makes room for them; `hints.spec.ts` looks at them.
+  acquainted: [
+    async ({ context }, use) => {
+      await context.addInitScript(() => {
+        try {
+          const key = "groundstrap preferences";
+          if (localStorage.getItem(key) === null)
+            localStorage.setItem(key, JSON.stringify({ seen: ["words", "flick", "snag", "draw"] }));
+        } catch {
+          // A browser that keeps nothing shows the hints.
+        }
+      });
+      await use();
+    },
+    { auto: true },
+  ],
+
   // The browser's own dialog for saving can't be answered from here; without it files come as downloads.
   savingAsDownload: [
     async ({ context }, use) => {
