@@ -19,6 +19,7 @@ export const placeCommands: readonly Command[] = [
   show("outline", "Outline: parts, terminals and wires as a list", ["O"], "tree list screen reader"),
   show("drawings", "Drawings kept in this browser", ["D"], "open files recent"),
   show("papers", "Papers to print or save", ["P"], "export svg csv print"),
+  show("revisions", "Revisions built, and what differs", [], "compare as built change log"),
   show("readings", "Take readings with a meter", [], "test sheet prove measure"),
   show("bench", "Bench: a symbol of your own", ["B"], "custom draw own symbol edit"),
   show("settings", "Settings", [","], "preferences theme units words"),

@@ -1,5 +1,5 @@
 import { analyse } from "../../core/analyse.ts";
-import { paperFiles, paperOf, papers, type Paper, type PaperOptions } from "../../core/papers/index.ts";
+import { builtBefore, paperFiles, paperOf, papers, type Paper, type PaperOptions } from "../../core/papers/index.ts";
 import type { Io } from "./io.ts";
 import { openCircuit, UNUSABLE } from "./open-circuit.ts";
 
@@ -9,10 +9,12 @@ interface Order {
   readonly path: string;
   readonly paper: Paper;
   readonly out: string;
+  /** The file of the revision before; `null`: the one on record in the file, if any. */
+  readonly previous: string | null;
   readonly options: PaperOptions;
 }
 
-/** `paper FILE --kind KIND --out OUT`: writes one of the papers; 2 and nothing written when the file or the words can't be used. */
+/** `paper FILE --kind KIND --out OUT [--previous FILE]`: writes one of the papers; 2 and nothing written when the file or the words can't be used. */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   const order = orderFrom(argv);
   if (typeof order === "string") {
@@ -21,9 +23,12 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
   const document = await openCircuit(order.path, io);
   if (!document) return UNUSABLE;
+  const previous = order.previous === null ? builtBefore(document) : await openCircuit(order.previous, io);
+  if (order.previous !== null && !previous) return UNUSABLE;
   const { study, report } = analyse(document);
   const [name, extension] = nameAndExtension(order.out);
-  const files = paperFiles(order.paper, { document, netlist: study.netlist, report }, order.options, extension);
+  const source = { document, netlist: study.netlist, report, ...(previous && { previous }) };
+  const files = paperFiles(order.paper, source, order.options, extension);
   try {
     for (const { suffix, text } of files) await io.write(`${name}${suffix}${extension}`, text);
   } catch (error) {
@@ -68,5 +73,7 @@ function orderFrom(argv: readonly string[]): Order | string {
   const groundWord = words.get("--words") ?? "ground";
   if (groundWord !== "ground" && groundWord !== "earth")
     return `--words: got "${groundWord.slice(0, 60)}", wanted ground or earth`;
-  return { path, paper, out, options: { size, landscape: !words.has("--portrait"), words: groundWord } };
+  const previous = words.get("--previous") ?? null;
+  if (previous === "") return "--previous: got nothing, wanted the file of the revision before";
+  return { path, paper, out, previous, options: { size, landscape: !words.has("--portrait"), words: groundWord } };
 }

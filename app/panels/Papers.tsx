@@ -60,6 +60,9 @@ export function Papers() {
         <button type="button" onClick={() => editor.show("readings")}>
           Take readings
         </button>
+        <button type="button" onClick={() => editor.show("revisions")}>
+          Revisions
+        </button>
         <OpenFromCode />
       </div>
       {pages === null ? (

@@ -20,10 +20,12 @@ const Help = lazy(fetchHelp);
 const Papers = lazy(fetchPapers);
 const fetchReadings = async () => ({ default: (await import("../papers/TakeReadings.tsx")).TakeReadings });
 const TakeReadings = lazy(fetchReadings);
+const fetchRevisions = async () => ({ default: (await import("../papers/Revisions.tsx")).Revisions });
+const Revisions = lazy(fetchRevisions);
 
 /** Has them at hand before they are asked for; the service worker keeps them, so a failure here costs nothing. */
 export function fetchRest(): void {
-  void Promise.allSettled([fetchBench(), fetchHelp(), fetchPapers(), fetchReadings()]);
+  void Promise.allSettled([fetchBench(), fetchHelp(), fetchPapers(), fetchReadings(), fetchRevisions()]);
 }
 
 interface Panel {
@@ -44,6 +46,7 @@ export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   drawings: { Panel: Drawings, shown: "dialog" },
   papers: { Panel: Papers, shown: "dialog" },
   readings: { Panel: TakeReadings, shown: "dialog" },
+  revisions: { Panel: Revisions, shown: "dialog" },
   help: { Panel: Help, shown: "dialog" },
   settings: { Panel: Settings, shown: "dialog" },
   sizing: { Panel: Sizing, shown: "dialog" },

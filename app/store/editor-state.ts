@@ -33,6 +33,7 @@ export type PlaceId =
   | "drawings"
   | "papers"
   | "readings"
+  | "revisions"
   | "help"
   | "settings"
   | "sizing"

@@ -13,6 +13,7 @@ import { partsList } from "./parts-list.ts";
 import { testSheet } from "./test-sheet.ts";
 
 export { builtBefore, drawingOfRevision, withBuilt } from "./built-revision.ts";
+export { compare, type Comparison } from "./comparison.ts";
 export { circuitInPayload, circuitPayload, holdsPayload } from "./code/payload.ts";
 export { circuitForPdf, circuitInPdf } from "./circuit-in-pdf.ts";
 export { circuitInSvg } from "./circuit-in-svg.ts";

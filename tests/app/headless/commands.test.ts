@@ -88,6 +88,28 @@ describe("paper", () => {
     for (const name of names) expect(name).toMatch(/^\.\.\/out\/paper[^/]*\.svg$/);
   });
 
+  test("lists what changed since another file, or since the revision on record in the file itself", async () => {
+    const longer = { ...sound, wires: sound.wires.map((wire) => (wire.id === "w1" ? { ...wire, metres: 3 } : wire)) };
+    const argv = ["b.json", "--kind", "change-log", "--out", "x.svg"];
+    const files = { "a.json": sound, "b.json": longer };
+    const compared = await outcome(paper, [...argv, "--previous", "a.json"], files);
+    expect(compared.written["x.svg"]).toContain("metres: 0.1 to 3");
+    const alone = await outcome(paper, argv, files);
+    expect(alone.written["x.svg"]).toContain("No earlier revision");
+    const recorded: Document = { ...longer, revisions: [{ revision: "A", circuit: { ...sound } }] };
+    expect((await outcome(paper, argv, { "b.json": recorded })).written["x.svg"]).toContain("metres: 0.1 to 3");
+  });
+
+  test("writes nothing when the file to compare with can't be used", async () => {
+    for (const previous of [["--previous", "gone.json"], ["--previous", "bad.json"], ["--previous"]]) {
+      const argv = ["a.json", "--kind", "change-log", "--out", "x.svg", ...previous];
+      const { code, err, written } = await outcome(paper, argv, { "a.json": sound, "bad.json": "[]" });
+      expect(code).toBe(2);
+      expect(err).toMatch(/^[^\n]+\n$/);
+      expect(written).toEqual({});
+    }
+  });
+
   test.each(["Vehicle card", "vehicle-card"])("takes a paper's title for its kind: %s", async (kind) => {
     const { code, written } = await outcome(paper, ["-", "--kind", kind, "--out", "x.svg"], { "-": sound });
     expect(code).toBe(0);
