@@ -12,11 +12,12 @@ export interface KeyValue {
 /** The browser's own database. Every call may reject: storage can be full, switched off, or taken away. */
 export function browserKeyValue(): KeyValue {
   const store = createStore("groundstrap", "drawings");
+  // Some browsers refuse by throwing at once: async makes that a rejection too.
   return {
-    read: (key) => get(key, store),
-    update: (key, change) => update(key, change, store),
-    remove: (key) => del(key, store),
-    all: () => entries<string, unknown>(store),
+    read: async (key) => get(key, store),
+    update: async (key, change) => update(key, change, store),
+    remove: async (key) => del(key, store),
+    all: async () => entries<string, unknown>(store),
   };
 }
 
