@@ -18,8 +18,8 @@ test("a thumb on a phone finds its way round the demo and puts it right", async 
   let sheet = await Sheet.inView(app, demo.document);
 
   await test.step("one finger moves the sheet, two bring it nearer", async () => {
-    await fingers.drag({ x: 60, y: 420 }, { x: 45, y: 300 });
-    sheet = sheet.panned(-15, -120);
+    await fingers.drag({ x: 60, y: 420 }, { x: 45, y: 480 });
+    sheet = sheet.panned(-15, 60);
     await fingers.tap(sheet.place("la1"));
     await thumb("Card");
     await expect(app.card).toContainText("LA1 Awning left");
@@ -34,12 +34,14 @@ test("a thumb on a phone finds its way round the demo and puts it right", async 
   });
 
   await test.step("a gloved thumb picks a terminal within 15 mm, and none farther off", async () => {
+    const before = await app.boardBox();
     await page.getByRole("button", { name: "Touch test" }).tap();
     const touchTest = page.getByRole("region", { name: "Touch test" });
-    const { x, y } = sheet.terminal("k1.87a");
-    await fingers.tap({ x: x + pixels(16), y });
+    await expect(touchTest).toBeVisible();
+    const { x, y } = sheet.resized(before, await app.boardBox()).terminal("k1.87a");
+    await fingers.tap({ x, y: y - pixels(16) });
     await expect(touchTest).toContainText("Tap a terminal or a wire");
-    await fingers.tap({ x: x + pixels(15), y });
+    await fingers.tap({ x, y: y - pixels(14.8) });
     await expect(touchTest).toContainText("terminal 87a of K1 Awning relay");
     await page.getByRole("button", { name: "Put the touch test down" }).tap();
   });

@@ -4,6 +4,14 @@ import { readCircuitFile } from "../../core/file/index.ts";
 import type { Document } from "../../core/document/index.ts";
 import { expect } from "./fixtures.ts";
 
+/** CSS pixels of the page. */
+export interface BoardBox {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** The places on the screen, and what a person does with them. Everything is found by its role and name. */
 export class AppPage {
   readonly page: Page;
@@ -17,6 +25,8 @@ export class AppPage {
 
   constructor(page: Page) {
     this.page = page;
+    // From here on the browser leaves file dialogs to the tests; told only when one is due, it may be told too late.
+    page.on("filechooser", () => undefined);
     this.shelf = page.getByRole("region", { name: "Shelf" });
     this.outline = page.getByRole("region", { name: "Outline of the drawing" });
     this.controls = page.getByRole("region", { name: "Controls" });
@@ -50,7 +60,7 @@ export class AppPage {
   }
 
   /** Where the Board lies on the page. */
-  async boardBox(): Promise<{ x: number; y: number; width: number; height: number }> {
+  async boardBox(): Promise<BoardBox> {
     const box = await this.page.locator(".board").boundingBox();
     if (box === null) throw new Error("boardBox: no Board on the page");
     return box;

@@ -16,7 +16,9 @@ export function overflowing(page: Page): Promise<string[]> {
     };
     const isShown = (element: Element) =>
       element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) &&
-      element.closest("[aria-hidden=true], .unseen, option") === null;
+      element.closest("[aria-hidden=true], .unseen, option") === null &&
+      // What a picture holds is cut off at its frame.
+      !element.parentElement?.closest("svg");
     const isBeyond = (element: Element) => {
       const { left, right, width } = element.getBoundingClientRect();
       return width > 1 && (left < -1 || right > innerWidth + 1);

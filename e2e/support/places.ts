@@ -65,6 +65,7 @@ export const PLACES: readonly Place[] = [
   dialog("Size it", "size it"),
   dialog("Find anything", "find anything"),
   dialog("Papers", "papers to print"),
+  dialog("Bench", "bench"),
   dialog("Settings", "settings"),
   dialog("Drawings", "drawings kept"),
   dialog("Help", "help"),

@@ -2,7 +2,7 @@ import type { Document } from "../../core/document/index.ts";
 import { pictureOf, type Picture } from "../../core/picture/index.ts";
 import type { View } from "../../app/board/board-controller.ts";
 import { viewOfAll, zoomedAt } from "../../app/board/zoom.ts";
-import type { AppPage } from "./app-page.ts";
+import type { AppPage, BoardBox } from "./app-page.ts";
 
 export interface Spot {
   readonly x: number;
@@ -35,6 +35,14 @@ export class Sheet {
     const picture = pictureOf(document);
     const view = viewOfAll(picture.box, { width: Math.round(width), height: Math.round(height) });
     return new Sheet(picture, { ...view, x: view.x + x, y: view.y + y });
+  }
+
+  /** The Board has another size or place on the page: what was in its middle stays there. */
+  resized(before: BoardBox, after: BoardBox): Sheet {
+    return this.panned(
+      after.x + after.width / 2 - before.x - before.width / 2,
+      after.y + after.height / 2 - before.y - before.height / 2,
+    );
   }
 
   panned(dx: number, dy: number): Sheet {
