@@ -8,7 +8,7 @@ import { groupsOf, type Group } from "./groups.ts";
 import { ALWAYS_HOT, COLD, type Heat } from "./heat.ts";
 import { overlargeGroup } from "./overlarge-group.ts";
 import { railsOf, type Rails } from "./rails.ts";
-import { relayTables, solveOnce, type RelayTables } from "./relay-tables.ts";
+import { relayTables, SolveOnce, type RelayTables } from "./relay-tables.ts";
 import { TruthTable } from "./truth-table.ts";
 import type { GroupSample, Unproved } from "./types.ts";
 
@@ -29,12 +29,13 @@ export function liveMap(netlist: Netlist): LiveMap {
   const samples = new Map<string, GroupSample>();
   const unproved: Unproved[] = [];
   const conductions: (readonly Conduction[])[] = [];
-  const solve = solveOnce(netlist);
+  const solve = new SolveOnce(netlist);
   let combinations = 0;
-  const groups = groupsOf(netlist, rails);
+  // Small ones first: a monster must not spend the budget of the rest.
+  const groups = groupsOf(netlist, rails).toSorted((one, other) => one.size - other.size);
   for (const group of groups) {
     const cones: SolvedCone[] = [];
-    for (const cone of conesOf(netlist, rails, group)) {
+    for (const cone of conesOf(netlist, rails, group).toSorted((one, other) => one.size - other.size)) {
       combinations += cone.size;
       const tables = relayTables(netlist, cone, solve);
       cones.push({ cone, tables });

@@ -7,8 +7,11 @@ import type { GroupSample } from "./types.ts";
 
 /** Up to this many combinations of a group every one is solved; above, the report says so and relays are free (circuit file, "Hot"). */
 const MOST_SOLVED = 2 ** 16;
-/** ...and up to this many combinations times elements, about a second's work, so that a large drawing never freezes. */
-const MOST_WORK = 2 ** 22;
+/**
+ * ...and, over the whole drawing, up to this many combinations times elements: about a second's work, so that no drawing ever
+ * freezes the program. 2^16 combinations of a drawing of 32 elements.
+ */
+const MOST_WORK = 2 ** 21;
 /** Up to this many a group without relays is followed bit by bit. */
 const MOST_FOLLOWED = 2 ** 20;
 /** Up to this many the solutions themselves are kept for the rules about every combination. */
@@ -30,9 +33,8 @@ export interface RelayTables {
 export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): RelayTables | null {
   const converters = group.elements.filter(({ spec }) => spec.type === "converter");
   const mustSolve = group.coils.length > 0 || converters.length > 0;
-  const isTooMuch = group.size > MOST_SOLVED || group.size * netlist.elements.length > MOST_WORK;
-  if (isTooMuch) return mustSolve || group.size > MOST_FOLLOWED ? null : unsolved(group);
-  if (!mustSolve && group.size > MOST_KEPT) return unsolved(group);
+  if (!mustSolve && group.size > MOST_KEPT) return group.size > MOST_FOLLOWED ? null : unsolved(group);
+  if (group.size > MOST_SOLVED || !solve.affords(group.size)) return null;
   const pulledIn = new Map(group.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
   const working = new Map(converters.map((converter) => [converter.index, new TruthTable(group.size)]));
   const settled = new TruthTable(group.size);
@@ -42,7 +44,7 @@ export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): R
     digitsOf(netlist, group.controls, index).forEach((digit, at) => {
       combination[group.controls[at]!] = digit;
     });
-    const solution = solve(combination);
+    const solution = solve.at(combination);
     if (group.size <= MOST_KEPT) samples.push({ combination, solution });
     if (solution.status !== "ok") continue;
     settled.add(index);
@@ -52,23 +54,36 @@ export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): R
   return { pulledIn, working, settled, samples };
 }
 
-/** Solves a combination, or remembers it: cones that lean on one another meet in many. */
-export type SolveOnce = (combination: Combination) => Solution;
+/** Solves combinations and remembers them: cones that lean on one another meet in many. Keeps to the budget of one drawing. */
+export class SolveOnce {
+  private readonly netlist: Netlist;
+  private readonly known = new Map<string, Solution>();
+  private workLeft = MOST_WORK;
+
+  constructor(netlist: Netlist) {
+    this.netlist = netlist;
+  }
+
+  /** Whether so many more combinations are within the budget; if so, they are spent. */
+  affords(combinations: number): boolean {
+    const work = combinations * this.netlist.elements.length;
+    if (work > this.workLeft) return false;
+    this.workLeft -= work;
+    return true;
+  }
+
+  at(combination: Combination): Solution {
+    const key = combination.join(" ");
+    const before = this.known.get(key);
+    if (before) return before;
+    const solution = solveCombination(this.netlist, combination);
+    if (this.known.size < MOST_REMEMBERED) this.known.set(key, solution);
+    return solution;
+  }
+}
 
 /** Solutions remembered at most. */
 const MOST_REMEMBERED = 2 ** 12;
-
-export function solveOnce(netlist: Netlist): SolveOnce {
-  const known = new Map<string, Solution>();
-  return (combination) => {
-    const key = combination.join(" ");
-    const before = known.get(key);
-    if (before) return before;
-    const solution = solveCombination(netlist, combination);
-    if (known.size < MOST_REMEMBERED) known.set(key, solution);
-    return solution;
-  };
-}
 
 function unsolved(group: Group): RelayTables {
   return { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(group.size), samples: [] };
