@@ -26,7 +26,7 @@ export function Board({ controller }: { readonly controller: BoardController }) 
       requestPaint: () => layer.current?.batchDraw(),
       setCursor: (cursor) => (board.style.cursor = cursor),
       readPalette: () => readPalette(getComputedStyle(board)),
-      makeCanvas: makeTileCanvas,
+      makeCanvas: (isOpaque) => makeTileCanvas(isOpaque, () => host.current?.redraw()),
     });
     host.current = started;
     const stops = [
@@ -34,6 +34,7 @@ export function Board({ controller }: { readonly controller: BoardController }) 
       listenOn(board, started, () => controller.getSnapshot().placing?.dragged === true),
       watchSize(board, setSize),
       watchLetters(started),
+      watchPixels(layer.current?.getCanvas()._canvas, started),
     ];
     return () => {
       host.current = null;
@@ -103,9 +104,16 @@ function watchLetters(host: BoardHost): () => void {
   let isStopped = false;
   const faces = ['400 12px "Inter"', '600 12px "Inter"'].map((face) => document.fonts.load(face, "ΩA²"));
   void Promise.allSettled(faces).then(() => {
-    if (!isStopped) host.redrawLetters();
+    if (!isStopped) host.redraw();
   });
   return () => {
     isStopped = true;
   };
+}
+
+/** A browser short of memory may take a canvas's pixels away; they come back empty. */
+function watchPixels(canvas: HTMLCanvasElement | undefined, host: BoardHost): () => void {
+  const redraw = () => host.redraw();
+  canvas?.addEventListener("contextrestored", redraw);
+  return () => canvas?.removeEventListener("contextrestored", redraw);
 }

@@ -90,8 +90,8 @@ export class BoardHost {
     this.page.requestPaint();
   }
 
-  /** The typeface has arrived: letters drawn in another one are drawn again. */
-  redrawLetters(): void {
+  /** What was drawn can't be kept: the typeface arrived late, or the browser took a canvas's pixels away and gave it back empty. */
+  redraw(): void {
     this.painter.clear();
     this.page.requestPaint();
   }

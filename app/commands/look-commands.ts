@@ -1,10 +1,7 @@
-import type { View } from "../board/board-controller.ts";
+import { zoomedAt } from "../board/zoom.ts";
 import { documentOf, type EditorState } from "../store/editor-state.ts";
 import { isMapShown } from "../store/map-of.ts";
 import { effect, type Command, type Plan } from "./command.ts";
-
-const NEAREST_SCALE = 64;
-const FARTHEST_SCALE = 2;
 
 export const lookCommands: readonly Command[] = [
   {
@@ -74,17 +71,9 @@ function theme(name: EditorState["preferences"]["theme"], title: string): Comman
 }
 
 function zoom(state: EditorState, factor: number): Plan {
-  const scale = Math.min(NEAREST_SCALE, Math.max(FARTHEST_SCALE, state.view.scale * factor));
-  if (scale === state.view.scale)
+  const { view, boardSize } = state;
+  const zoomed = zoomedAt(view, factor, { x: boardSize.width / 2, y: boardSize.height / 2 });
+  if (zoomed.scale === view.scale)
     return { reason: factor > 1 ? "This is as close as it goes" : "This is as far as it goes" };
-  return effect({
-    do: "view",
-    view: zoomedAbout(state.view, scale, state.boardSize.width / 2, state.boardSize.height / 2),
-  });
-}
-
-/** The view at another scale with the sheet point under (x, y) kept where it is. */
-function zoomedAbout(view: View, scale: number, x: number, y: number): View {
-  const grown = scale / view.scale;
-  return { scale, x: x - (x - view.x) * grown, y: y - (y - view.y) * grown };
+  return effect({ do: "view", view: zoomed });
 }

@@ -155,4 +155,17 @@ describe("the Board's host", () => {
     change({ reveal: { places: [] } });
     expect(now().view.x).toBeGreaterThanOrEqual(0);
   });
+
+  it("draws everything anew when the browser has taken its pixels away", () => {
+    const { host, asked, settle, screen } = standingBoard();
+    const frame = () => screen.calls.splice(0);
+    frame();
+    host.paint(screen.context);
+    expect(frame()).toEqual([]);
+    asked.frames = 0;
+    host.redraw();
+    expect(asked.frames).toBe(1);
+    settle();
+    expect(frame().length).toBeGreaterThan(0);
+  });
 });
