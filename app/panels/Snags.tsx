@@ -7,13 +7,18 @@ import { SnagItem } from "./SnagItem.tsx";
 
 const LEVELS: readonly Level[] = ["stop", "fix", "advice", "cant-check"];
 
+/** So many at a time: a large drawing may have thousands, and the worst come first. */
+const A_PAGE = 100;
+
 /** What is wrong, worst first. */
 export function Snags() {
   const snags = useEditor((state) => state.report?.snags);
   const isLate = useEditor((state) => state.reportRevision !== state.revision);
   const isStuck = useEditor((state) => state.analysis === "stuck");
   const [only, setOnly] = useState<Level | null>(null);
+  const [most, setMost] = useState(A_PAGE);
   const shown = (snags ?? []).filter((snag) => only === null || snag.level === only);
+  const chosen = useEditor((state) => shown.findIndex((snag) => snagKey(snag) === state.chosenSnag));
   return (
     <section className="snags" aria-label="Snags" data-late={isLate || undefined}>
       <h2 className="sleeve">Snags</h2>
@@ -46,10 +51,15 @@ export function Snags() {
             </p>
           )}
           <ol className="snag-list">
-            {shown.map((snag) => (
+            {shown.slice(0, Math.max(most, chosen + 1)).map((snag) => (
               <SnagItem key={snagKey(snag)} snag={snag} />
             ))}
           </ol>
+          {shown.length > Math.max(most, chosen + 1) && (
+            <button type="button" onClick={() => setMost(most + A_PAGE)}>
+              Show more of the {shown.length}
+            </button>
+          )}
         </>
       )}
     </section>

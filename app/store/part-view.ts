@@ -33,10 +33,22 @@ export function partName(part: Part): string {
 /** What people call a place: "wire W3", "K1 relay", "terminal 87a of K1 relay". */
 export function placeName(document: Document, place: string): string {
   const dot = place.indexOf(".");
-  const part = document.parts.find((one) => one.id === (dot < 0 ? place : place.slice(0, dot)));
+  const part = byId(document.parts).get(dot < 0 ? place : place.slice(0, dot));
   if (part !== undefined && dot > 0) return `terminal ${place.slice(dot + 1)} of ${partName(part)}`;
   if (part !== undefined) return partName(part);
   if (document.notes?.some((note) => note.id === place)) return `note ${place.toUpperCase()}`;
-  const wire = document.wires.find((one) => one.id === place);
+  const wire = byId(document.wires).get(place);
   return wire?.label ? `wire ${place.toUpperCase()} ${wire.label}` : `wire ${place.toUpperCase()}`;
+}
+
+const indexed = new WeakMap<readonly object[], ReadonlyMap<string, unknown>>();
+
+/** Things of a document by id, worked out once per version of the list: long lists name every one of their things. */
+function byId<T extends { readonly id: string }>(things: readonly T[]): ReadonlyMap<string, T> {
+  let index = indexed.get(things) as ReadonlyMap<string, T> | undefined;
+  if (index === undefined) {
+    index = new Map(things.map((thing) => [thing.id, thing]));
+    indexed.set(things, index);
+  }
+  return index;
 }

@@ -15,12 +15,16 @@ export type AnalystNews = Told | { readonly type: "restarted" } | { readonly typ
 interface Options {
   readonly makeWorker: () => WorkerPort;
   readonly onNews: (news: AnalystNews) => void;
-  /** A worker silent for longer is taken for dead. */
+  /** A worker silent for longer is taken for dead; usually 20 s and more for a large drawing. */
   readonly patienceMs?: number;
 }
 
 /** The same drawing may bring the worker down this often before it is left alone until the next edit. */
 const MOST_CRASHES = 2;
+
+/** A slow phone takes its time over a large drawing. */
+const PATIENCE_MS = 20_000;
+const PATIENCE_A_PART_MS = 8;
 
 /**
  * Keeps one worker going and never more than one question in it: what is asked meanwhile waits, and only the newest of each sort
@@ -92,7 +96,9 @@ export class Analyst {
     if (this.#worker === null) this.#start();
     this.#busyWith = this.#waiting;
     this.#waiting = null;
-    this.#watch = setTimeout(() => this.#replace("it took too long"), this.#options.patienceMs ?? 20_000);
+    const parts = this.#lastAnalyse?.document.parts.length ?? 0;
+    const patienceMs = this.#options.patienceMs ?? PATIENCE_MS + parts * PATIENCE_A_PART_MS;
+    this.#watch = setTimeout(() => this.#replace("it took too long"), patienceMs);
     this.#worker!.postMessage(this.#busyWith);
   }
 
