@@ -57,12 +57,8 @@ export function Papers() {
           </button>
           <SavePdf paper={paper} options={options} source={source} />
         </div>
-        <button type="button" onClick={() => editor.show("readings")}>
-          Take readings
-        </button>
-        <button type="button" onClick={() => editor.show("revisions")}>
-          Revisions
-        </button>
+        <p className="quiet">The card's SVG and every PDF carry the circuit: open one to have the drawing back.</p>
+        <JobRecords />
         <OpenFromCode />
       </div>
       {pages === null ? (
@@ -71,5 +67,20 @@ export function Papers() {
         <PaperView title={paper.title} options={options} pages={pages} />
       )}
     </Dialog>
+  );
+}
+
+/** On to what is recorded of the finished job. */
+function JobRecords() {
+  const { editor } = useApp();
+  return (
+    <div className="row-buttons">
+      <button type="button" onClick={() => editor.show("readings")}>
+        Take readings
+      </button>
+      <button type="button" onClick={() => editor.show("revisions")}>
+        Revisions
+      </button>
+    </div>
   );
 }

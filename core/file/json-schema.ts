@@ -21,6 +21,14 @@ const DEFAULTS = {
   parts: { turn: 0, flip: false },
 } as const;
 
+/** What the records of the finished job are; the rest of the file explains itself. */
+const RECORDS = {
+  readings:
+    "Meter readings taken on the finished job. situation: a situation's id, or dead (battery off, fuses out); red and black: terminals, of amps the device or wire the clamp goes round; value in volts, amps or ohms.",
+  revisions:
+    "The drawing as it was built, oldest first: revision, date, and the circuit file of then without its own readings and revisions.",
+} as const;
+
 /** Writes each kind's fallbacks and help into the schema, so that it states every default. */
 function withDefaults(schema: Record<string, unknown>): Record<string, unknown> {
   for (const [key, value] of Object.entries(DEFAULTS.system)) {
@@ -28,6 +36,9 @@ function withDefaults(schema: Record<string, unknown>): Record<string, unknown> 
   }
   for (const [key, value] of Object.entries(DEFAULTS.wires)) {
     setDefault(at(schema, "properties", "wires", "items", "properties", key), value);
+  }
+  for (const [key, description] of Object.entries(RECORDS)) {
+    (at(schema, "properties", key) as Record<string, unknown>)["description"] = description;
   }
   const variants = at(schema, "properties", "parts", "items", "anyOf") as Record<string, unknown>[];
   partKinds.forEach((kind, index) => {

@@ -27,7 +27,7 @@ const QUIET = 4;
 const LINE_MM = SMALLEST_MM * LINE_PITCH;
 
 const HOW_TO =
-  "The whole drawing is in this code. Scan it with any phone, copy the text it gives, and paste it in Groundstrap: on the Board, or in Papers under Open from a code. No network is needed.";
+  "The whole drawing is in this code. Scan it with any phone, copy the text it gives, and paste it in Groundstrap: on the Board, or in Papers under Open from a code. No network is needed. The SVG and PDF files of this card carry the drawing too.";
 const TOO_BIG =
   "This drawing is too big for a code to scan. Keep its file: the SVG and the PDF of this card carry the drawing, and Groundstrap opens them.";
 

@@ -9,7 +9,7 @@ const points = rows.flatMap(({ point }) => (point ? [point] : []));
 
 test("the expected reading of every row passes its own limits", () => {
   expect(points.length).toBeGreaterThan(10);
-  for (const point of points) if (point.expected !== null) expect(passes(point, point.expected), point.red).toBe(true);
+  expect(points.filter((point) => point.expected === null || !passes(point, point.expected))).toEqual([]);
 });
 
 test("no two readings of a sheet are taken at the same point, so that none overwrites another", () => {
