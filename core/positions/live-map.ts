@@ -35,19 +35,21 @@ export function liveMap(netlist: Netlist): LiveMap {
   const groups = groupsOf(netlist, rails).toSorted((one, other) => one.size - other.size);
   for (const group of groups) {
     const cones: SolvedCone[] = [];
+    const tooMany = new Set<number>();
     for (const cone of conesOf(netlist, rails, group).toSorted((one, other) => one.size - other.size)) {
       combinations += cone.size;
-      const tables = relayTables(netlist, cone, solve);
+      const tables = relayTables(netlist, cone, group, solve);
       cones.push({ cone, tables });
       if (!tables) {
         for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);
-        unproved.push({ controls: idsOf(netlist, cone), why: "too-many", when: "" });
+        for (const control of cone.controls) tooMany.add(control);
         continue;
       }
       for (const sample of tables.samples) samples.set(sample.combination.join(" "), sample);
       noteUnsettled(netlist, cone, tables, unproved);
       heatOfCone(netlist, rails, cone, tables, byClass);
     }
+    if (tooMany.size > 0) unproved.push({ controls: idsOf(netlist, [...tooMany]), why: "too-many", when: "" });
     conductions.push(faultConductions(netlist, cones));
   }
   const heat = Array.from(rails.classOf, (one) => (rails.plus[one] === 1 ? ALWAYS_HOT : (byClass.get(one) ?? COLD)));
@@ -60,8 +62,8 @@ export function liveMap(netlist: Netlist): LiveMap {
   };
 }
 
-function idsOf(netlist: Netlist, group: Group): string[] {
-  return group.controls.map((control) => netlist.controls[control]!.id);
+function idsOf(netlist: Netlist, controls: readonly number[]): string[] {
+  return controls.map((control) => netlist.controls[control]!.id);
 }
 
 function noteUnsettled(netlist: Netlist, group: Group, { settled }: RelayTables, unproved: Unproved[]): void {
@@ -69,7 +71,7 @@ function noteUnsettled(netlist: Netlist, group: Group, { settled }: RelayTables,
   const open = all.without(settled);
   if (open.isEmpty()) return;
   unproved.push({
-    controls: idsOf(netlist, group),
+    controls: idsOf(netlist, group.controls),
     why: "unsettled",
     when: conditionInWords(netlist, group.controls, open, all),
   });

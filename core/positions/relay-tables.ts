@@ -8,10 +8,10 @@ import type { GroupSample } from "./types.ts";
 /** Up to this many combinations of a group every one is solved; above, the report says so and relays are free (circuit file, "Hot"). */
 const MOST_SOLVED = 2 ** 16;
 /**
- * ...and, over the whole drawing, up to this many combinations times elements: about a second's work, so that no drawing ever
- * freezes the program. 2^16 combinations of a drawing of 32 elements.
+ * ...and, over the whole drawing, up to this many combinations times elements: a few seconds' work at the worst, so that no
+ * drawing ever freezes the program. 2^16 combinations of a drawing of 64 elements.
  */
-const MOST_WORK = 2 ** 21;
+const MOST_WORK = 2 ** 22;
 /** Up to this many a group without relays is followed bit by bit. */
 const MOST_FOLLOWED = 2 ** 20;
 /** Up to this many the solutions themselves are kept for the rules about every combination. */
@@ -27,15 +27,25 @@ export interface RelayTables {
 }
 
 /**
- * Solves every combination of a group, the other groups at rest, and notes where each relay stands. `null`: too many to solve.
+ * Solves every combination of a group (a cone of the `whole` one), the other groups at rest, and notes where each relay stands. `null`: too many to solve.
  * A group with nothing that needs solving and too many combinations to keep is not solved at all.
  */
-export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): RelayTables | null {
-  const converters = group.elements.filter(({ spec }) => spec.type === "converter");
-  const mustSolve = group.coils.length > 0 || converters.length > 0;
+export function relayTables(netlist: Netlist, group: Group, whole: Group, solve: SolveOnce): RelayTables | null {
+  const mustSolve = group.coils.length > 0 || group.elements.some(({ spec }) => spec.type === "converter");
   if (!mustSolve && group.size > MOST_KEPT) return group.size > MOST_FOLLOWED ? null : unsolved(group);
+  const key = `${whole.elements[0]?.index}: ${group.controls.join(" ")}`;
+  const before = solve.tables.get(key);
+  if (before) return before;
   if (group.size > MOST_SOLVED || !solve.affords(group.size)) return null;
-  const pulledIn = new Map(group.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
+  const tables = solvedTables(netlist, group, whole, solve);
+  solve.tables.set(key, tables);
+  return tables;
+}
+
+/** For all relays of the whole group, so that another cone with the same controls finds its own among them. */
+function solvedTables(netlist: Netlist, group: Group, whole: Group, solve: SolveOnce): RelayTables {
+  const converters = whole.elements.filter(({ spec }) => spec.type === "converter");
+  const pulledIn = new Map(whole.coils.map((coil) => [coil.index, new TruthTable(group.size)]));
   const working = new Map(converters.map((converter) => [converter.index, new TruthTable(group.size)]));
   const settled = new TruthTable(group.size);
   const samples: GroupSample[] = [];
@@ -48,7 +58,7 @@ export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): R
     if (group.size <= MOST_KEPT) samples.push({ combination, solution });
     if (solution.status !== "ok") continue;
     settled.add(index);
-    for (const coil of group.coils) if (solution.pulledIn[coil.relay] === 1) pulledIn.get(coil.index)!.add(index);
+    for (const coil of whole.coils) if (solution.pulledIn[coil.relay] === 1) pulledIn.get(coil.index)!.add(index);
     for (const { index: at, branch } of converters) if (solution.active[branch] === 1) working.get(at)!.add(index);
   }
   return { pulledIn, working, settled, samples };
@@ -57,6 +67,8 @@ export function relayTables(netlist: Netlist, group: Group, solve: SolveOnce): R
 /** Solves combinations and remembers them: cones that lean on one another meet in many. Keeps to the budget of one drawing. */
 export class SolveOnce {
   private readonly netlist: Netlist;
+  /** By group and control numbers. */
+  readonly tables = new Map<string, RelayTables>();
   private readonly known = new Map<string, Solution>();
   private workLeft = MOST_WORK;
 
