@@ -1,6 +1,6 @@
 import type { Netlist } from "../netlist/index.ts";
 import { digitsOf } from "./groups.ts";
-import type { TruthTable } from "./truth-table.ts";
+import { TruthTable } from "./truth-table.ts";
 
 /** One way a condition can hold: these controls in these positions, the rest anywhere. Positions are indices. */
 type Case = ReadonlyMap<number, ReadonlySet<number>>;
@@ -22,15 +22,43 @@ export function conditionInWords(
   if (truth.isEmpty()) return "never";
   if (truth.equals(settled)) return "always";
   const small = onlyControlsThatMatter(netlist, controls, truth, settled);
+  const plain = oneCase(netlist, small, true) ?? otherwise(netlist, small, oneCase(netlist, small, false));
+  if (plain) return inWords(netlist, small.controls, plain);
   if (small.values.length > MOST_WORDED) {
     return `in some positions of ${small.controls.map((control) => netlist.controls[control]!.id).join(", ")}`;
   }
-  const cases = mergeCases(shortestCases(netlist, small));
+  return inWords(netlist, small.controls, mergeCases(shortestCases(netlist, small)));
+}
+
+function inWords(netlist: Netlist, controls: readonly number[], cases: readonly Case[]): string {
   const firstControl = (one: Case) => Math.min(...one.keys());
   return cases
     .toSorted((one, other) => firstControl(one) - firstControl(other))
-    .map((one) => caseInWords(netlist, small.controls, one))
+    .map((one) => caseInWords(netlist, controls, one))
     .join(", or ");
+}
+
+/** The one case that is all combinations of this `value` and none of the other, as of a row of switches; `null`: it takes several. */
+function oneCase(netlist: Netlist, { controls, values }: SmallTruth, value: boolean): Case[] | null {
+  const seen = controls.map(() => new Set<number>());
+  let count = 0;
+  values.forEach((here, index) => {
+    if (here === !value) return;
+    count++;
+    digitsOf(netlist, controls, index).forEach((digit, at) => seen[at]!.add(digit));
+  });
+  if (values.includes(null) || seen.reduce((product, { size }) => product * size, 1) !== count) return null;
+  return [new Map(seen.entries())];
+}
+
+/** Everything that a single case leaves out, as of switches side by side: any of its controls elsewhere. */
+function otherwise(netlist: Netlist, { controls }: SmallTruth, cases: readonly Case[] | null): Case[] | null {
+  const [only] = cases ?? [];
+  if (!only) return null;
+  return [...only].map(([at, positions]) => {
+    const all = [...netlist.controls[controls[at]!]!.positions.keys()];
+    return new Map([[at, new Set(all.filter((position) => !positions.has(position)))]]);
+  });
 }
 
 /** A condition over few controls: for each combination true, false, or null where it does not matter. */
@@ -50,15 +78,29 @@ function onlyControlsThatMatter(
     strides.push(stride);
     return stride * netlist.controls[control]!.positions.length;
   }, 1);
-  let kept = controls.map((_, at) => at);
-  for (const at of controls.keys()) {
-    const without = kept.filter((other) => other !== at);
-    if (project(netlist, controls, strides, without, truth, settled)) kept = without;
+  let kept = [...controls.keys()].filter((at) =>
+    matters(truth, settled, strides[at]!, netlist.controls[controls[at]!]!.positions.length),
+  );
+  // Where some combinations say nothing, more controls may be let go of than those that never matter.
+  if (!settled.equals(TruthTable.full(settled.size))) {
+    for (const at of [...kept]) {
+      const without = kept.filter((other) => other !== at);
+      if (project(netlist, controls, strides, without, truth, settled)) kept = without;
+    }
   }
   return {
     controls: kept.map((at) => controls[at]!),
     values: project(netlist, controls, strides, kept, truth, settled)!,
   };
+}
+
+/** Whether moving this control alone ever changes the truth, or whether it is known. */
+function matters(truth: TruthTable, settled: TruthTable, stride: number, count: number): boolean {
+  for (let index = 0; index < truth.size; index++) {
+    const atRest = index - (Math.floor(index / stride) % count) * stride;
+    if (truth.has(index) !== truth.has(atRest) || settled.has(index) !== settled.has(atRest)) return true;
+  }
+  return false;
 }
 
 /** The truth over the `kept` controls alone, or null when it also hangs on another one. */
