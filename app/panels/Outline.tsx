@@ -22,7 +22,8 @@ export function Outline() {
   );
   const start = Math.max(0, index - LINES_AROUND);
   const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    // With Shift the arrows move the part itself.
+    if (event.ctrlKey || event.metaKey || event.altKey || event.shiftKey) return;
     const move = moveFor(event.key, items, index);
     if (move === null) return;
     event.preventDefault();
