@@ -14,7 +14,7 @@ test("the first minutes are helped along by one line at a time, which never come
   expect(shown.y + shown.height).toBeLessThanOrEqual(board.y);
   await expectAccessible(page);
 
-  await hint.getByRole("button", { name: "Earth, metres" }).click();
+  await hint.getByRole("button", { name: "Earth, m" }).click();
   await expect(app.outline).toContainText("earth strip");
   await expect(hint).toContainText("Flick");
   await app.controls.getByRole("switch", { name: /Side lamps/ }).click();

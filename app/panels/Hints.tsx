@@ -31,9 +31,9 @@ function ShownHint({ hint, onClose }: { readonly hint: Hint; readonly onClose: (
 }
 
 const CHOICES: readonly (Pick<Preferences, "words" | "units"> & { readonly label: string })[] = [
-  { words: "ground", units: "us", label: "Ground, feet" },
-  { words: "ground", units: "metric", label: "Ground, metres" },
-  { words: "earth", units: "metric", label: "Earth, metres" },
+  { words: "ground", units: "us", label: "Ground, ft" },
+  { words: "ground", units: "metric", label: "Ground, m" },
+  { words: "earth", units: "metric", label: "Earth, m" },
 ];
 
 function WordsAndUnits({ onChosen }: { readonly onChosen: () => void }) {
@@ -42,6 +42,7 @@ function WordsAndUnits({ onChosen }: { readonly onChosen: () => void }) {
     <button
       key={label}
       type="button"
+      title={`Say ${words}, measure in ${units === "us" ? "feet" : "metres"}; the Settings have it too`}
       onClick={() => {
         editor.setPreferences({ words, units });
         onChosen();

@@ -55,7 +55,7 @@ function ProposalView({ proposal }: { readonly proposal: Proposal }) {
       {transaction !== null && (
         <div className="row-buttons">
           <button type="button" className="primary" onClick={apply}>
-            Take all {choices.length}
+            {choices.length === 1 ? "Take it" : `Take all ${choices.length}`}
           </button>
         </div>
       )}

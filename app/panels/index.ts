@@ -39,7 +39,11 @@ interface Panel {
 /** Every panel. To add one: its file, its id in `PlaceId`, and its line here. */
 export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   shelf: { Panel: Shelf, shown: "place", selector: ".shelf-search" },
-  card: { Panel: Card, shown: "place", selector: ".card textarea, .card input, .card button" },
+  card: {
+    Panel: Card,
+    shown: "place",
+    selector: ".card :is(input, textarea), .card:not(:has(input, textarea)) button",
+  },
   controls: { Panel: Controls, shown: "place", selector: ".controls button" },
   snags: { Panel: Snags, shown: "place", selector: ".snags .snag-head" },
   outline: { Panel: Outline, shown: "place", selector: '.outline [tabindex="0"]' },
