@@ -83,7 +83,7 @@ function onlyControlsThatMatter(
   );
   // Where some combinations say nothing, more controls may be let go of than those that never matter.
   if (!settled.equals(TruthTable.full(settled.size))) {
-    for (const at of [...kept]) {
+    for (const at of kept) {
       const without = kept.filter((other) => other !== at);
       if (project(netlist, controls, strides, without, truth, settled)) kept = without;
     }

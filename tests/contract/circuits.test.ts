@@ -34,7 +34,7 @@ const cases = readdirSync(folder)
   .map((name) => ({ name, case: JSON.parse(readFileSync(new URL(name, folder), "utf8")) as Case }));
 
 describe.each(cases)("$name", ({ case: { about, circuit, expect: wanted } }) => {
-  test(about, () => {
+  test(`${about}`, () => {
     const opened = readCircuitFile(JSON.stringify(circuit));
     if (!opened.ok) throw new Error(opened.error);
     const { report } = analyse(opened.document);

@@ -73,7 +73,7 @@ function opened(text: string): Document {
 }
 
 function withoutPlaces(document: Document): Document {
-  return { ...document, parts: document.parts.map(({ at: _, ...part }) => part) };
+  return { ...document, parts: document.parts.map((part) => ({ ...part, at: undefined })) };
 }
 
 /** Paths of numbers that are not finite, of values that JSON would drop, and of texts that show such. */

@@ -104,7 +104,7 @@ function posts(given: Given): Element[] {
 }
 
 /** `+` to `-` of what uses current; no stated amount draws nothing. */
-function use(given: Given, law: Load["law"], amount: number | null, more: Partial<Load> = {}): Element[] {
+function consumer(given: Given, law: Load["law"], amount: number | null, more: Partial<Load> = {}): Element[] {
   return [given.load(amount === null ? more : { law, amount, ...more })];
 }
 
@@ -183,21 +183,23 @@ const KINDS: Readonly<Record<string, (given: Given) => Element[]>> = {
   lamp: (given) => {
     const watts = given.orNull("watts");
     if (given.said("type") === "filament")
-      return use(given, "filament", watts, { ratedV: given.number("ratedV", 12.8) });
+      return consumer(given, "filament", watts, { ratedV: given.number("ratedV", 12.8) });
     const ratedV = given.number("ratedV", given.nominalV);
     const range = { minV: given.number("minV", ratedV / 2), maxV: given.number("maxV", Infinity) };
-    return use(given, "power", watts, { ratedV, ...range, eitherWay: false });
+    return consumer(given, "power", watts, { ratedV, ...range, eitherWay: false });
   },
   load: (given) => {
     const ratedV = given.number("ratedV", given.nominalV);
     const eitherWay = !given.flag("polarised", true);
     const watts = given.orNull("watts");
     if (given.said("model") === "constant-current")
-      return use(given, "current", given.orNull("amps"), { ratedV, eitherWay });
-    if (given.said("model") === "constant-power") return use(given, "power", watts, { ratedV, eitherWay });
-    return use(given, "resistor", given.orNull("ohms") ?? (watts === null ? null : ratedV ** 2 / watts), { ratedV });
+      return consumer(given, "current", given.orNull("amps"), { ratedV, eitherWay });
+    if (given.said("model") === "constant-power") return consumer(given, "power", watts, { ratedV, eitherWay });
+    return consumer(given, "resistor", given.orNull("ohms") ?? (watts === null ? null : ratedV ** 2 / watts), {
+      ratedV,
+    });
   },
-  motor: (given) => use(given, "power", given.orNull("watts"), { ratedV: given.number("ratedV", given.nominalV) }),
+  motor: (given) => consumer(given, "power", given.orNull("watts"), { ratedV: given.number("ratedV", given.nominalV) }),
   diode: (given) => [
     {
       type: "diode",
