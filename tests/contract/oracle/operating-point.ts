@@ -90,7 +90,8 @@ function dropOut(
     const round = new Round(drawing, setting, relays, on);
     const wrong = round.solve();
     if (wrong === null || round.hasWeakConverter()) return null;
-    if (wrong.length === 0) return { point: round.point(), dropped };
+    // What a converter makes of the volts while others drop out is beyond this plain method.
+    if (wrong.length === 0) return dropped > 0 && round.hasConverter() ? null : { point: round.point(), dropped };
     dropped += wrong.length;
     wrong.sort((one, other) => (worstFirst ? other.by - one.by : one.by - other.by));
     on.delete(wrong[0]!.at);
@@ -178,6 +179,10 @@ class Round {
       const volts = this.across(this.drawing.elements[at]!);
       return volts > 1e-6 && volts < 1.01;
     });
+  }
+
+  hasConverter(): boolean {
+    return this.watts.size > 0;
   }
 
   point(): Point {
