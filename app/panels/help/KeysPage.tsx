@@ -11,7 +11,7 @@ export function KeysPage() {
     <>
       <p>
         Tab walks through the page. In the outline of the drawing the arrow keys walk over parts, terminals and wires,
-        Enter selects. The number keys operate the first nine controls.
+        Enter selects, and with Shift they move the part. The number keys operate the first nine controls.
       </p>
       {groups.map((group) => (
         <section key={group}>
