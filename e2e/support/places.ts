@@ -32,6 +32,7 @@ const card = (name: string, line: string): Place => ({
   name: `Card of a ${name}`,
   open: async (app) => {
     await app.letGo();
+    await app.command("outline parts");
     await new Keyboard(app).walkTo(line);
     await app.command("card all about");
     await expect(app.card.getByRole("heading", { name: "Settings" })).toBeVisible();
