@@ -59,7 +59,9 @@ export class Draft {
 
   /** Wires whose size may be chosen. An unfused main by design has no device to be sized by, and stays. */
   get wires(): readonly NetWire[] {
-    return this.study.netlist.wires.filter(({ wire }) => wire.main === undefined && this.isFree(wire.id, wire.fixed, "size"));
+    return this.study.netlist.wires.filter(
+      ({ wire }) => wire.main === undefined && this.isFree(wire.id, wire.fixed, "size"),
+    );
   }
 
   /** Devices whose rating may be chosen. */

@@ -72,7 +72,7 @@ function opened(text: string): Document {
   return result.document;
 }
 
-function withoutPlaces(document: Document): Document {
+function withoutPlaces(document: Document): unknown {
   return { ...document, parts: document.parts.map((part) => ({ ...part, at: undefined })) };
 }
 

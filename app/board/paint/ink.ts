@@ -225,7 +225,8 @@ function drawLettering(ink: Ink, parts: readonly PartPicture[], wires: readonly 
   const inSymbols: Letters[] = [];
   const names: Letters[] = [];
   const rest: Letters[] = [];
-  const isWanted = ({ role, size }: Lettering) => isLegible(size) && (ink.lettering || role === "terminal" || role === "note");
+  const isWanted = ({ role, size }: Lettering) =>
+    isLegible(size) && (ink.lettering || role === "terminal" || role === "note");
   for (const part of parts) {
     for (const stroke of part.strokes) {
       if (stroke.shape === "text" && isLegible(stroke.size)) {
