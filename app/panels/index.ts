@@ -42,7 +42,7 @@ export const PANELS: Readonly<Record<PlaceId, Panel>> = {
   card: {
     Panel: Card,
     shown: "place",
-    selector: ".card :is(input, textarea), .card:not(:has(input, textarea)) button",
+    selector: '.card :is(input, textarea, button:not([data-command="delete"]))',
   },
   controls: { Panel: Controls, shown: "place", selector: ".controls button" },
   snags: { Panel: Snags, shown: "place", selector: ".snags .snag-head" },

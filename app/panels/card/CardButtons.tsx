@@ -19,7 +19,13 @@ function CommandButton({ id }: { readonly id: string }) {
   const reason = useEditor((state) => (command ? whyNot(command, state) : "It is not there any more"));
   if (command === undefined) return null;
   return (
-    <button type="button" aria-disabled={reason !== null} title={reason ?? undefined} onClick={() => runner.run(id)}>
+    <button
+      type="button"
+      data-command={id}
+      aria-disabled={reason !== null}
+      title={reason ?? undefined}
+      onClick={() => runner.run(id)}
+    >
       {command.short ?? command.title}
     </button>
   );
