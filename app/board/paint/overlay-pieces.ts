@@ -7,6 +7,7 @@ import type { Frame } from "./frame.ts";
 import { drawInk, type Ink, plainWire, traceRoute } from "./ink.ts";
 import { traceFinger, traceProbe } from "./lead-shapes.ts";
 import type { Scene } from "./scene.ts";
+import { endHandles } from "../end-handles.ts";
 
 /** Something drawn on top of the drawing. Two with the same key look the same in the same place. */
 export interface Piece {
@@ -110,11 +111,11 @@ function wireSelection(id: string, scene: Scene, withHandles: boolean, margin: n
   };
 }
 
-/** A square on each end, which can be taken to another terminal, and a bar on each run, which can be moved sideways. */
+/** A square near each end, which can be taken to another terminal, and a bar on each run, which can be moved sideways. */
 function drawHandles({ context, palette, stepPx }: Ink, route: readonly Point[]): void {
   const half = 4.5 / stepPx;
   context.beginPath();
-  for (const [x, y] of [route[0]!, route.at(-1)!]) context.rect(x - half, y - half, 2 * half, 2 * half);
+  for (const [x, y] of endHandles(route)) context.rect(x - half, y - half, 2 * half, 2 * half);
   for (let i = 2; i < route.length - 1; i++) {
     const [[ax, ay], [bx, by]] = [route[i - 1]!, route[i]!];
     const [alongX, alongY] = ax === bx ? [half / 2, half * 1.4] : [half * 1.4, half / 2];

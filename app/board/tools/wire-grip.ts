@@ -1,6 +1,7 @@
 import type { Transaction, Wire } from "../../../core/document/index.ts";
 import { nearestOnRoute, type Point, routeCorridor, routeWire } from "../../../core/geometry/index.ts";
 import { type BoardOverlay, NO_OVERLAY } from "../board-overlay.ts";
+import { endHandles } from "../end-handles.ts";
 import type { PointerStep } from "./board-event.ts";
 import type { Joinable } from "./join.ts";
 import { NEAR_REACH } from "./picking.ts";
@@ -41,9 +42,16 @@ export function gripOn(id: string, at: Point, sheet: Sheet, isTouch: boolean): G
 }
 
 function holdOf(route: readonly Point[], at: Point, reach: number): Hold | null {
-  const isNear = (point: Point) => Math.hypot(point[0] - at[0], point[1] - at[1]) <= reach;
-  if (isNear(route[0]!)) return { on: "end", end: "from" };
-  if (isNear(route.at(-1)!)) return { on: "end", end: "to" };
+  const away = (point: Point) => Math.hypot(point[0] - at[0], point[1] - at[1]);
+  const isNear = (point: Point) => away(point) <= reach;
+  const handles = endHandles(route);
+  for (const [index, end] of (["from", "to"] as const).entries()) {
+    const terminal = index === 0 ? route[0]! : route.at(-1)!;
+    const handle = handles[index]!;
+    // The terminal itself starts the next wire: only what is nearer to the handle takes hold of this one's end.
+    if (isNear(terminal) && away(terminal) < away(handle)) return null;
+    if (isNear(handle)) return { on: "end", end };
+  }
   const corner = route.slice(1, -1).findIndex(isNear) + 1;
   if (corner > 0) return { on: "corner", corner, route };
   const hit = nearestOnRoute(at, route);

@@ -162,9 +162,19 @@ describe("a drag of a wire", () => {
 
   it("takes its end to another terminal, keeping all else about it", () => {
     const three = sheet([...two.parts, lamp("e3", 20, 8)], [wire("w1", "e1.-", "e2.+", { metres: 2, via: [[10, 3]] })]);
-    const events = [point("down", 20, 0), point("move", 20, 5), point("up", 20.3, 7.6)];
+    const events = [point("down", 19, 0), point("move", 20, 5), point("up", 20.3, 7.6)];
     expect(run(selectTool, sheetOf(three, ["w1"]), events).document.wires).toEqual([
       { id: "w1", from: "e1.-", to: "e3.+", metres: 2 },
+    ]);
+  });
+
+  it("leaves its terminal free for the next wire", () => {
+    const three = sheet([...two.parts, lamp("e3", 20, 8)], [wire("w1", "e1.-", "e2.+")]);
+    const events = [point("down", 20, 0), point("move", 20, 5), point("up", 20.3, 7.6)];
+    const { wires } = run(selectTool, sheetOf(three, ["w1"]), events).document;
+    expect(wires.map(({ from, to }) => [from, to])).toEqual([
+      ["e1.-", "e2.+"],
+      ["e2.+", "e3.+"],
     ]);
   });
 });
