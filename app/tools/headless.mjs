@@ -42,8 +42,9 @@ async function bundled(entry) {
   const list = join(cache, `${name}.json`);
   const file = (inputs) => join(cache, `${name}-${digest(inputs)}.mjs`);
   if (existsSync(list)) {
-    const known = file(JSON.parse(readFileSync(list, "utf8")));
-    if (existsSync(known)) return known;
+    const known = JSON.parse(readFileSync(list, "utf8"));
+    // Another entry of the same name in another folder has the same list.
+    if (known.includes(entry) && existsSync(file(known))) return file(known);
   }
   const { code, inputs } = await bundle(entry);
   mkdirSync(cache, { recursive: true });
