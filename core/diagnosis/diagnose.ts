@@ -1,7 +1,7 @@
 import type { Document, TakenReading } from "../document/index.ts";
 import { buildNetlist } from "../netlist/index.ts";
 import { formatNumber } from "../units/index.ts";
-import { fitAmount } from "./fit-amount.ts";
+import { fitAmounts } from "./fit-amounts.ts";
 import { predictorOf } from "./predict.ts";
 import { suspectsOf, type Suspect } from "./suspects.ts";
 
@@ -60,12 +60,25 @@ function moreLikely(one: Explanation, other: Explanation): number {
   return other.explains - one.explains || misfit(one) - misfit(other) || rank(one) - rank(other);
 }
 
+/** The best the suspect can do; empty where it can't be it. */
 function explanationOf(suspect: Suspect, taken: readonly TakenReading[], wrong: TakenReading): Explanation[] {
-  const amount = fitAmount(suspect, wrong);
-  if (amount === null) return [];
-  const predicted = taken.map(predictorOf(suspect.changed(amount)));
+  return fitAmounts(suspect, wrong)
+    .flatMap((amount) => explanationWith(suspect, amount, taken, wrong))
+    .sort(moreLikely)
+    .slice(0, 1);
+}
+
+function explanationWith(
+  suspect: Suspect,
+  amount: number,
+  taken: readonly TakenReading[],
+  wrong: TakenReading,
+): Explanation[] {
+  const predict = predictorOf(suspect.changed(amount));
+  // Most faults already fail here, before the other situations are solved.
+  if (slacksOff(wrong, predict(wrong)) > 1) return [];
+  const predicted = taken.map(predict);
   const misses = taken.map((reading, at) => slacksOff(reading, predicted[at]!));
-  if (misses[taken.indexOf(wrong)]! > 1) return [];
   const explains = misses.filter((miss) => miss <= 1).length;
   return [
     { suspect, amount, predicted, explains, misfit: misses.reduce((sum, miss) => sum + Math.min(miss, 5) ** 2, 0) },
