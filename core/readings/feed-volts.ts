@@ -80,8 +80,9 @@ function conductingPaths(netlist: Netlist, combination: Combination, solution: S
     if (element.branch < 0) continue;
     if (spec.type === "link" || spec.type === "protection") tie(direct, a, b);
     else if (spec.type === "contact" && isContactClosed(netlist, element, combination, solution)) tie(direct, a, b);
-    else if (spec.type === "diode") direct[a]!.push(b);
-    else if (spec.type === "load" || spec.type === "coil" || spec.type === "converter") tie(loads, a, b);
+    else if (spec.type === "diode") {
+      if (spec.suppresses === undefined) direct[a]!.push(b);
+    } else if (spec.type === "load" || spec.type === "coil" || spec.type === "converter") tie(loads, a, b);
   }
   return { direct, loads };
 }
@@ -90,10 +91,12 @@ function isContactClosed(netlist: Netlist, contact: NetElement, combination: Com
   return contact.coil >= 0 ? solution.active[contact.branch] === 1 : isClosed(netlist, contact, combination);
 }
 
-/** What closed conductors join. */
+/** What closed conductors join; a diode, which lets through one way, joins nothing. */
 function metalOf(netlist: Netlist, { direct }: Paths): NodeSets {
   const sets = new NodeSets(netlist.nodeCount);
-  direct.forEach((neighbours, node) => neighbours.forEach((other) => sets.join(node, other)));
+  direct.forEach((neighbours, node) => {
+    for (const other of neighbours) if (direct[other]!.includes(node)) sets.join(node, other);
+  });
   return sets;
 }
 
