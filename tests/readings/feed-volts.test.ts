@@ -13,7 +13,7 @@ test("a coil's suppression diode is no wire: a load's loss is counted from its b
 });
 
 test("the upper battery of a series string counts with the one below it", () => {
-  const document = circuit(["b1:battery > b2.-", "b2:battery > r1:load 48W ratedV=24 > b1.-"].toReversed());
+  const document = circuit(["b2:battery", "b1:battery > b2.-", "b2.+ > r1:load 48W ratedV=24 > b1.-"]);
   const load = analyse(document).report.situations["rest"]!.parts["r1"]!;
   // 48 W at 24 V is 12 ohm: 2.1 A of 25.2 V through 12 milliohm of batteries and a milliohm of wire.
   expect(load.volts).toBeCloseTo(25.17, 2);

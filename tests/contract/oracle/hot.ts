@@ -36,7 +36,7 @@ export function heatOf(drawing: Drawing, stands: readonly Stand[]): Map<string, 
 }
 
 /** Elements that conduct without limit in a combination, with the direction of a diode. */
-export function conductors(drawing: Drawing, { setting, point }: Stand): { a: string; b: string; oneWay: boolean }[] {
+function conductors(drawing: Drawing, { setting, point }: Stand): { a: string; b: string; oneWay: boolean }[] {
   const open = (element: Element): boolean => {
     if (element.type === "contact") return !isClosed(element, setting, point.pulledIn);
     if (element.type === "fuse") return !element.closed;
@@ -106,7 +106,7 @@ function negatives(drawing: Drawing): string[] {
 }
 
 /** Everything ways lead to from some nodes. */
-export function reach(
+function reach(
   starts: readonly string[],
   ways: readonly { a: string; b: string; oneWay: boolean }[],
   barred: ReadonlySet<string> = new Set(),
