@@ -17,6 +17,7 @@ export interface LiveMap {
   /** By node. */
   readonly heat: readonly Heat[];
   readonly samples: readonly GroupSample[];
+  readonly isSampled: boolean;
   readonly combinations: number;
   readonly unproved: readonly Unproved[];
   /** The ways the groups can stand together that matter to a fault, one way for each group. */
@@ -31,6 +32,7 @@ export function liveMap(netlist: Netlist): LiveMap {
   const conductions: (readonly Conduction[])[] = [];
   const solve = new SolveOnce(netlist);
   let combinations = 0;
+  let isSampled = true;
   // Small ones first: a monster must not spend the budget of the rest.
   const groups = groupsOf(netlist, rails).toSorted((one, other) => one.size - other.size);
   for (const group of groups) {
@@ -40,6 +42,7 @@ export function liveMap(netlist: Netlist): LiveMap {
       combinations += cone.size;
       const tables = relayTables(netlist, cone, group, solve);
       cones.push({ cone, tables });
+      if (tables?.samples.length !== cone.size) isSampled = false;
       if (!tables) {
         for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);
         for (const control of cone.controls) tooMany.add(control);
@@ -56,6 +59,7 @@ export function liveMap(netlist: Netlist): LiveMap {
   return {
     heat,
     samples: [...samples.values()],
+    isSampled,
     combinations,
     unproved,
     faultCases: faultCases(rails, groups, conductions),

@@ -21,6 +21,7 @@ export function standingOf(netlist: Netlist): Standing {
     }),
     wires: netlist.wires.map((wire, at) => wireStanding(netlist, wire, guards.wires[at]!, map, faults, devices)),
     samples: map.samples,
+    isSampled: map.isSampled,
     combinations: map.combinations,
     unproved: map.unproved,
   };

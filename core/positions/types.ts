@@ -81,6 +81,8 @@ export interface Standing {
   readonly wires: readonly WireStanding[];
   /** Solved combinations: every one of each group with the other groups at rest; `rest` first. Empty past the budget. */
   readonly samples: readonly GroupSample[];
+  /** Every combination of every group is among the samples, so that "in every combination" can be said of them. */
+  readonly isSampled: boolean;
   readonly combinations: number;
   readonly unproved: readonly Unproved[];
 }

@@ -15,7 +15,7 @@ export function samplesOf({ situations, standing }: Study): readonly Sample[] {
 
 /** Whether the samples are all there are, so that "in every combination" can be said of them. */
 export function isComplete({ standing }: Study): boolean {
-  return standing.samples.length >= standing.combinations && standing.unproved.every(({ why }) => why !== "too-many");
+  return standing.isSampled;
 }
 
 /** How the controls stand, in words: "s1 is on and engine is running"; "everything is at rest". */
