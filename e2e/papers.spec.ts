@@ -37,11 +37,11 @@ test("all papers come as one PDF, and can be called off", async ({ page }) => {
   const papers = app.dialog("Papers");
   const all = papers.getByRole("button", { name: "Save all papers as one PDF" });
   await all.click();
+  await expect(papers.getByRole("progressbar")).toBeVisible();
   await papers.getByRole("button", { name: "Cancel" }).click();
   await expect(all).toBeVisible();
   const saved = page.waitForEvent("download");
   await all.click();
-  await expect(papers.getByRole("progressbar")).toBeVisible();
   const { pages } = await readPdf(await (await saved).path());
   for (const title of ["Vehicle card", "Cut list", "Test sheet", "Change log"])
     expect(pages.some(({ text }) => text.startsWith(title))).toBe(true);
