@@ -122,9 +122,14 @@ export function applyRules(study: Study, chosen: readonly Rule[] = rules): Snag[
       level: finding.level ?? rule.level,
       at: finding.at,
       measure: finding.measure,
-      text: rule.say(finding, study),
+      text: sentence(rule.say(finding, study)),
       remedies: finding.remedies,
     })),
   );
   return snags.toSorted((one, other) => WORST_FIRST.indexOf(one.level) - WORST_FIRST.indexOf(other.level));
+}
+
+/** A sentence that begins with the name of a place begins with a capital all the same. */
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
