@@ -30,7 +30,11 @@ export const lamp = definePart({
       help: "Volts its watts are stated at.",
       follows: "12.8 for a filament lamp, else the system's volts",
     }),
-    minV: rating("Works from", "V", { ...loadVolts, help: "Least volts it works at; an LED lamp goes out below." }),
+    minV: rating("Works from", "V", {
+      ...loadVolts,
+      help: "Least volts it works at; an LED lamp goes out below.",
+      follows: "half its rated volts for an LED lamp, else none",
+    }),
     maxV: rating("Up to", "V", { ...loadVolts, help: "Most volts it stands; an LED lamp's driver shuts off above." }),
     mustBeOffAtRest: flag("Off at rest", true, "It is meant to be dark with everything switched off."),
   },
