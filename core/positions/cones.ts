@@ -21,18 +21,25 @@ export function conesOf(netlist: Netlist, rails: Rails, group: Group): Cone[] {
   if (group.size <= SMALL) return [{ ...group, owned: whole() }];
   const units: Unit[] = [];
   for (const circuit of circuitsOf(rails, group.elements, null)) takeApart(rails, circuit, null, units);
-  return alikeClosures(units).map(({ leansOn, units: alike }) => {
-    const elements = group.elements.filter((element) => leansOn.some(({ elements: held }) => held.has(element)));
+  const unitOf = new Map(units.flatMap((unit) => [...unit.elements].map(({ index }): [number, Unit] => [index, unit])));
+  return alikeClosures(units, unitOf).map(({ leansOn, units: alike }) => {
+    const elements = group.elements.filter(({ index }) => leansOn.has(unitOf.get(index)!));
     return { ...groupFrom(netlist, elements), owned: new Set(alike.flatMap((unit) => [...ownedBy(rails, unit)])) };
   });
 }
 
 /** Units that lean on the very same ones, as in a ring of relays, are looked at together. */
-function alikeClosures(units: readonly Unit[]): { leansOn: readonly Unit[]; units: Unit[] }[] {
-  const found = new Map<string, { leansOn: readonly Unit[]; units: Unit[] }>();
+function alikeClosures(
+  units: readonly Unit[],
+  unitOf: ReadonlyMap<number, Unit>,
+): { leansOn: ReadonlySet<Unit>; units: Unit[] }[] {
+  const numbers = new Map(units.map((unit, at) => [unit, at]));
+  const found = new Map<string, { leansOn: ReadonlySet<Unit>; units: Unit[] }>();
   for (const unit of units) {
-    const leansOn = closure(unit, units);
-    const key = units.flatMap((one, at) => (leansOn.includes(one) ? [at] : [])).join(" ");
+    const leansOn = closure(unit, unitOf);
+    const key = Uint32Array.from(leansOn, (one) => numbers.get(one)!)
+      .sort()
+      .join(" ");
     const alike = found.get(key);
     if (alike) alike.units.push(unit);
     else found.set(key, { leansOn, units: [unit] });
@@ -122,12 +129,14 @@ function ownedBy(rails: Rails, { elements, from }: Unit): Set<number> {
 }
 
 /** The unit, what it hangs from, and wherever the coil of one of its contacts sits, with all those lean on. */
-function closure(unit: Unit, units: readonly Unit[]): Unit[] {
+function closure(unit: Unit, unitOf: ReadonlyMap<number, Unit>): Set<Unit> {
   const found = new Set([unit]);
   for (const one of found) {
     if (one.parent) found.add(one.parent);
-    const coils = new Set([...one.elements].map(({ coil }) => coil).filter((coil) => coil >= 0));
-    for (const other of units) if ([...other.elements].some(({ index }) => coils.has(index))) found.add(other);
+    for (const { coil } of one.elements) {
+      const mover = coil < 0 ? undefined : unitOf.get(coil);
+      if (mover) found.add(mover);
+    }
   }
-  return [...found];
+  return found;
 }
