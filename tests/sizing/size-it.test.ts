@@ -30,7 +30,8 @@ function wastefulWires(document: Document): string[] {
   const lit = loadsOn(document);
   return document.wires.flatMap((wire) => {
     const sold = soldWireSizes(wire.size?.endsWith("mm2") ? "mm2" : "awg");
-    const at = sold.indexOf(wire.size ?? "");
+    // An unfused main by design is left alone: there is no device to size it by.
+    const at = wire.main === undefined ? sold.indexOf(wire.size ?? "") : -1;
     if (at <= 0) return [];
     const thinner = applyEdits(document, [{ op: "set-wire", id: wire.id, change: { size: sold[at - 1]! } }]);
     const passes = snagsOf(thinner).every((snag) => snags.includes(snag)) && loadsOn(thinner) === lit;
