@@ -6,6 +6,7 @@ import { standingOf } from "../../core/positions/index.ts";
 import { readSituations } from "../../core/readings/index.ts";
 import { addressesOf, randomCircuit } from "../laws/random-circuits.ts";
 import { drawingOf, type Setting } from "./oracle/drawing.ts";
+import type { Load } from "./oracle/element.ts";
 import { faultsOf } from "./oracle/fault.ts";
 import { guardsOf } from "./oracle/guard.ts";
 import { hasLooseFrame, heatOf, isShorted, standsOf } from "./oracle/hot.ts";
@@ -48,11 +49,44 @@ function readingDifferences(document: Document): string[] {
     for (const [terminal, volts] of point.volts)
       if (!isLoose) found.near(terminal, situation.terminals[terminal]!.volts, volts);
     for (const [wire, amps] of point.wireA) found.near(wire, situation.wires[wire]!.amps, amps);
+    drawing.elements.forEach((element, at) => {
+      const part = situation.parts[element.of]!;
+      const amps = point.amps[at]!;
+      if (element.type === "fuse" && part.ways === undefined) found.near(`${element.of} amps`, part.amps!, amps);
+      if (element.type === "fuse" && part.ways)
+        found.near(element.name, part.ways[element.name.split(".")[1]!]!.amps, amps);
+      if (element.type === "source") found.near(`${element.of} delivers`, part.amps!, -amps);
+      if (element.type !== "load" || part.on === undefined) return;
+      found.near(`${element.of} amps`, part.amps!, amps);
+      const wanted = isOn(document, element, amps, point.volts);
+      if (wanted !== null && part.on !== wanted) found.say(`${element.of} on`, part.on, wanted);
+    });
     for (const [relay, pulledIn] of point.pulledIn) {
       if (situation.parts[relay]!.pulledIn !== pulledIn) found.say(relay, !pulledIn, pulledIn);
     }
   }
   return found.lines;
+}
+
+/** Reading 11; `null` so near the edge that rounding decides. */
+function isOn(
+  { parts, system }: Document,
+  { of, a, b, law, amount, ratedV }: Load,
+  amps: number,
+  volts: ReadonlyMap<string, number | null>,
+): boolean | null {
+  const part = parts.find(({ id }) => id === of)!;
+  if (part.kind === "lamp" && part.props?.["type"] !== "filament") return amps !== 0;
+  const [va, vb] = [volts.get(a), volts.get(b)];
+  if (part.kind === "lamp") {
+    const share = va == null || vb == null ? 0 : Math.abs(va - vb) / (ratedV / 4);
+    return Math.abs(share - 1) < 1e-6 ? null : share > 1;
+  }
+  const statedV = typeof part.props?.["ratedV"] === "number" ? part.props["ratedV"] : (system?.nominalV ?? 12);
+  if (law === "idle") return false;
+  const statedA = law === "current" ? amount : law === "resistor" ? statedV / amount : amount / statedV;
+  const share = Math.abs(amps) / (0.05 * statedA);
+  return Math.abs(share - 1) < 1e-6 ? null : share > 1;
 }
 
 function standingDifferences(document: Document): string[] {
