@@ -10,9 +10,9 @@ import { randomCircuit } from "./random-circuits.ts";
 const RUNS = Number(process.env["RUNS"] ?? 1000);
 /** A busy machine is no reason to fail. */
 const PATIENCE_MS = Math.max(120_000, RUNS * 100);
-const small = randomCircuit({ chains: { min: 1, max: 2 }, strays: 4, unknowns: true });
-const middling = randomCircuit({ chains: { min: 3, max: 6 }, strays: 5, unknowns: true });
-const large = randomCircuit({ chains: { min: 15, max: 60 }, strays: 2, unknowns: true });
+const small = randomCircuit({ chains: { min: 1, max: 2 }, strays: 4, unknowns: true, ownSymbols: true });
+const middling = randomCircuit({ chains: { min: 3, max: 6 }, strays: 5, unknowns: true, ownSymbols: true });
+const large = randomCircuit({ chains: { min: 15, max: 60 }, strays: 2, unknowns: true, ownSymbols: true });
 
 describe("whatever is drawn", () => {
   test.each([

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { Document, Part, Situation, SystemSettings, Wire } from "../../core/document/index.ts";
 import { kindOf, settingsOf } from "../../core/parts/index.ts";
-import { ground, partOf, source, through, use, withCover, type Link } from "./random-parts.ts";
+import { ground, ownSymbol, partOf, source, through, use, withCover, type Link } from "./random-parts.ts";
 
 /** Sizes of a random circuit: chains of parts from a source to a ground, and wires between any two terminals. */
 export interface Extent {
@@ -9,6 +9,8 @@ export interface Extent {
   readonly strays: number;
   /** A size or length may be missing, and lengths may be 0. */
   readonly unknowns: boolean;
+  /** Symbols of people's own among the parts. */
+  readonly ownSymbols?: boolean;
 }
 
 interface Chain {
@@ -113,10 +115,12 @@ function situationsOf(parts: readonly Part[], picks: readonly (readonly number[]
 }
 
 /** A valid document: most of it chains that could be built, the rest wires anywhere. */
-export function randomCircuit({ chains, strays, unknowns }: Extent): fc.Arbitrary<Document> {
+export function randomCircuit({ chains, strays, unknowns, ownSymbols = false }: Extent): fc.Arbitrary<Document> {
   const chain: fc.Arbitrary<Chain> = fc.record({
     from: fc.nat(1000),
-    links: fc.array(withCover(through), { maxLength: 4 }),
+    links: fc.array(withCover(ownSymbols ? fc.oneof({ weight: 6, arbitrary: through }, ownSymbol) : through), {
+      maxLength: 4,
+    }),
     use: withCover(use),
     to: fc.nat(1000),
   });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import type { Cover, Part } from "../../core/document/index.ts";
+import { elementForms } from "../../core/parts/custom-elements.ts";
 
 /** A part without its id, and where a chain enters and leaves it. */
 export interface Link {
@@ -86,6 +87,48 @@ export const through: fc.Arbitrary<Link> = fc.oneof(
   link("splice", { barrel: fc.constantFrom("red", "blue", "1.5-2.5 mm2"), tap: fc.constant("piercing") }, ["s", "s"]),
   link("ground-strip", { posts: fc.constantFrom(2, 4), ratedA }, ["1", "2"]),
 );
+
+const ends: Readonly<Record<string, readonly string[]>> = Object.fromEntries(
+  Object.entries(elementForms).map(([type, form]) => [type, form.ends]),
+);
+
+/** A symbol of a person's own: plain elements between its terminals, a node inside it and the chassis. */
+export const ownSymbol: fc.Arbitrary<Link> = fc
+  .tuple(
+    fc.array(
+      fc.record({
+        type: fc.constantFrom(...Object.keys(ends)),
+        at: fc.array(fc.constantFrom("1", "2", "3", "$n", "$chassis"), { minLength: 4, maxLength: 4 }),
+        moved: fc.constantFrom<Record<string, unknown>>({}, { positions: ["a"] }, { positions: ["off", "b"] }),
+        amounts: fc.constantFrom<Record<string, unknown>>(
+          {},
+          { ohm: 12, watts: 20, amps: 2 },
+          { milliohm: 0, ratingA: 10 },
+        ),
+      }),
+      { maxLength: 6 },
+    ),
+    fc.boolean(),
+  )
+  .map(([elements, hasCoil]): Link => {
+    const inside = elements
+      .filter(({ type }) => type !== "coil")
+      .map(({ type, at, moved, amounts }) => ({
+        type,
+        ...Object.fromEntries(ends[type]!.map((end, index) => [end, at[index]])),
+        ...moved,
+        ...amounts,
+      }));
+    const coil = { type: "coil", a: "1", b: "3" };
+    const contact = { type: "contact", a: "1", b: "2", coil: "coil" };
+    const terminals = ["1", "2", "3"].map((name, x) => ({ name, at: [2 * x, 0], exit: "up" }));
+    const props = {
+      terminals,
+      elements: [...inside, ...(hasCoil ? [coil, contact] : [])],
+      positions: ["off", "a", "b"],
+    };
+    return { kind: "custom", props, enters: "1", leaves: "2" };
+  });
 
 const watts = amount(0.5, 5, 21, 55, 120, null);
 
