@@ -13,9 +13,14 @@ export interface Stand {
   readonly point: Point;
 }
 
-/** Every combination solved; `null` where the oracle is unsure of one. */
+/** More combinations than this take this plain method too long. */
+const MOST_COMBINATIONS = 600;
+
+/** Every combination solved; `null` where there are too many, or the method is unsure of one. */
 export function standsOf(drawing: Drawing): Stand[] | null {
-  const stands = combinationsOf(drawing).map((setting) => ({ setting, point: operatingPoint(drawing, setting) }));
+  const combinations = combinationsOf(drawing);
+  if (combinations.length > MOST_COMBINATIONS) return null;
+  const stands = combinations.map((setting) => ({ setting, point: operatingPoint(drawing, setting) }));
   return stands.some(({ point }) => point.unsure) ? null : stands;
 }
 
