@@ -173,13 +173,17 @@ function textStroke(words: string, { attributes }: SvgTag, { matrix, isDrawn }: 
   return sound([{ shape: "text", centre: [x, y], text, size: size * growth(matrix), anchor }]);
 }
 
-/** Without those whose numbers mean nothing. */
+/** Without those whose numbers mean nothing, or that have no size. */
 function sound(strokes: readonly Exclude<Stroke, { shape: "line" }>[]): Stroke[] {
   const isSound = (value: number) => Number.isFinite(value) && Math.abs(value) < 1e9;
+  const hasSize = (value: number) => isSound(value) && value > LEAST_SPAN;
   return strokes.filter(
-    (stroke) => stroke.centre.every(isSound) && isSound("radius" in stroke ? stroke.radius : stroke.size),
+    (stroke) => stroke.centre.every(isSound) && hasSize("radius" in stroke ? stroke.radius : stroke.size),
   );
 }
+
+/** Anything smaller is a point to us, in the picture's own units. */
+const LEAST_SPAN = 1e-6;
 
 /** As large as the room allows, in its middle; texts as large as they may be in a symbol. */
 function fitted(strokes: readonly Stroke[]): Stroke[] {
@@ -188,7 +192,8 @@ function fitted(strokes: readonly Stroke[]): Stroke[] {
   const boxes = [...[boxOfPoints(points)].filter((box) => box !== null), ...rounds];
   if (boxes.length === 0) return [];
   const box = boxes.reduce(unionBox);
-  const scale = Math.min(ROOM.width / (box.right - box.left || 1), ROOM.height / (box.bottom - box.top || 1), 1e6);
+  const span = (from: number, to: number) => Math.max(to - from, LEAST_SPAN);
+  const scale = Math.min(ROOM.width / span(box.left, box.right), ROOM.height / span(box.top, box.bottom), 1e6);
   const shift: Point = [
     ROOM.left + (ROOM.width - (box.right - box.left) * scale) / 2,
     ROOM.top + (ROOM.height - (box.bottom - box.top) * scale) / 2,

@@ -136,6 +136,11 @@ describe("a hostile SVG", () => {
     expect(refusalOf(text)).toBeNull();
   });
 
+  it("leaves out lettering of no size or less", () => {
+    expect(refusalOf(svg('<text x="0" font-size="-5e-324">!</text>'))).toBeNull();
+    expect(refusalOf(svg('<text font-size="-12">!</text><circle r="-3"/>'))).toBeNull();
+  });
+
   it("gives strokes a file takes, whatever the shapes say", () => {
     const number = fc.oneof(fc.integer({ min: -50, max: 50 }), fc.double(), fc.constantFrom("1e7", "-0", ".5.5", "x"));
     const shape = fc.oneof(
