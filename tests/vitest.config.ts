@@ -7,6 +7,7 @@ export default defineConfig({
     include: ["tests/**/*.test.ts", "tests/**/*.test.tsx"],
     environment: "node",
     pool: "threads",
+    setupFiles: ["tests/support/random-seed.ts"],
     testTimeout: 20_000,
   },
 });
