@@ -8,6 +8,6 @@ export default defineConfig({
     environment: "node",
     pool: "threads",
     setupFiles: ["tests/support/random-seed.ts"],
-    testTimeout: 20_000,
+    testTimeout: 60_000,
   },
 });
