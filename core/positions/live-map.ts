@@ -1,4 +1,4 @@
-import type { Netlist } from "../netlist/index.ts";
+import { restCombination, type Netlist } from "../netlist/index.ts";
 import { conditionInWords } from "./condition.ts";
 import { conesOf, type Cone } from "./cones.ts";
 import { faultConductions, type Conduction, type SolvedCone } from "./conduction.ts";
@@ -31,6 +31,8 @@ export function liveMap(netlist: Netlist): LiveMap {
   const unproved: Unproved[] = [];
   const conductions: (readonly Conduction[])[] = [];
   const solve = new SolveOnce(netlist);
+  const rest = restCombination(netlist);
+  samples.set(rest.join(" "), { combination: rest, solution: solve.at(rest) });
   let combinations = 0;
   let isSampled = true;
   // Small ones first: a monster must not spend the budget of the rest.
@@ -40,9 +42,9 @@ export function liveMap(netlist: Netlist): LiveMap {
     const tooMany = new Set<number>();
     for (const cone of conesOf(netlist, rails, group).toSorted((one, other) => one.size - other.size)) {
       combinations += cone.size;
-      const tables = relayTables(netlist, cone, group, solve);
+      const tables = relayTables(netlist, rails, cone, group, solve);
       cones.push({ cone, tables });
-      if (tables?.samples.length !== cone.size) isSampled = false;
+      if (tables?.isSampled !== true) isSampled = false;
       if (!tables) {
         for (const [one, heat] of overlargeGroup(netlist, rails, cone)) if (cone.owned.has(one)) byClass.set(one, heat);
         for (const control of cone.controls) tooMany.add(control);

@@ -18,8 +18,9 @@ export function overlargeGroup(netlist: Netlist, rails: Rails, group: Group): Ma
     working: new Map(),
     settled: TruthTable.full(1),
     samples: [],
+    isSampled: false,
   });
-  const open = { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(1), samples: [] };
+  const open = { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(1), samples: [], isSampled: false };
   const everywhere = groupMap(netlist, rails, { ...one, elements: one.elements.map(alwaysClosed) }, open);
   return new Map(
     [...new Set([...everywhere.direct.keys(), ...everywhere.load.keys()])].flatMap((node): [number, Heat][] => {

@@ -2,6 +2,8 @@ import type { Solution } from "../circuit/index.ts";
 import { restCombination, type Combination, type Netlist } from "../netlist/index.ts";
 import { solveCombination } from "../readings/index.ts";
 import { digitsOf, type Group } from "./groups.ts";
+import { isPlainBranch } from "./plain-branch.ts";
+import type { Rails } from "./rails.ts";
 import { TruthTable } from "./truth-table.ts";
 import type { GroupSample } from "./types.ts";
 
@@ -24,15 +26,26 @@ export interface RelayTables {
   readonly working: ReadonlyMap<number, TruthTable>;
   readonly settled: TruthTable;
   readonly samples: readonly GroupSample[];
+  /** What is not among the samples would show nothing that these don't. */
+  readonly isSampled: boolean;
 }
 
 /**
  * Solves every combination of a group (a cone of the `whole` one), the other groups at rest, and notes where each relay stands. `null`: too many to solve.
- * A group with nothing that needs solving and too many combinations to keep is not solved at all.
+ * A plain branch, and a group with nothing that needs solving and too many combinations to keep, are not solved at all.
  */
-export function relayTables(netlist: Netlist, group: Group, whole: Group, solve: SolveOnce): RelayTables | null {
+export function relayTables(
+  netlist: Netlist,
+  rails: Rails,
+  group: Group,
+  whole: Group,
+  solve: SolveOnce,
+): RelayTables | null {
   const mustSolve = group.coils.length > 0 || group.elements.some(({ spec }) => spec.type === "converter");
-  if (!mustSolve && group.size > MOST_KEPT) return group.size > MOST_FOLLOWED ? null : unsolved(group);
+  if (group.size <= MOST_FOLLOWED && isPlainBranch(rails, group, solve.at(restCombination(netlist)))) {
+    return unsolved(group, true);
+  }
+  if (!mustSolve && group.size > MOST_KEPT) return group.size > MOST_FOLLOWED ? null : unsolved(group, false);
   const key = `${whole.elements[0]?.index}: ${group.controls.join(" ")}`;
   const before = solve.tables.get(key);
   if (before) return before;
@@ -61,7 +74,7 @@ function solvedTables(netlist: Netlist, group: Group, whole: Group, solve: Solve
     for (const coil of whole.coils) if (solution.pulledIn[coil.relay] === 1) pulledIn.get(coil.index)!.add(index);
     for (const { index: at, branch } of converters) if (solution.active[branch] === 1) working.get(at)!.add(index);
   }
-  return { pulledIn, working, settled, samples };
+  return { pulledIn, working, settled, samples, isSampled: group.size <= MOST_KEPT };
 }
 
 /** Solves combinations and remembers them: cones that lean on one another meet in many. Keeps to the budget of one drawing. */
@@ -97,6 +110,6 @@ export class SolveOnce {
 /** Solutions remembered at most. */
 const MOST_REMEMBERED = 2 ** 12;
 
-function unsolved(group: Group): RelayTables {
-  return { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(group.size), samples: [] };
+function unsolved(group: Group, isSampled: boolean): RelayTables {
+  return { pulledIn: new Map(), working: new Map(), settled: TruthTable.full(group.size), samples: [], isSampled };
 }

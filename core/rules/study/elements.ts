@@ -3,9 +3,18 @@ import type { Element } from "../../parts/index.ts";
 
 export type ElementOf<T extends Element["type"]> = NetElement<Extract<Element, { type: T }>>;
 
+const kept = new WeakMap<Netlist, Map<Element["type"], readonly NetElement[]>>();
+
 /** All elements of one type, in the order of the drawing. */
 export function elementsOf<T extends Element["type"]>(netlist: Netlist, type: T): readonly ElementOf<T>[] {
-  return typed(netlist.elements, type);
+  const known = kept.get(netlist) ?? new Map<Element["type"], readonly NetElement[]>();
+  kept.set(netlist, known);
+  let found = known.get(type) as readonly ElementOf<T>[] | undefined;
+  if (!found) {
+    found = typed(netlist.elements, type);
+    known.set(type, found);
+  }
+  return found;
 }
 
 export function elementsIn<T extends Element["type"]>(part: NetPart, type: T): readonly ElementOf<T>[] {
