@@ -122,6 +122,8 @@ export interface State {
   readonly closed: Uint8Array;
   /** EMF of each source branch in this state, volts; `null` takes every `volts` of the circuit. */
   readonly sourceV: Float64Array | null;
+  /** 1: a load (power, current, filament) that draws nothing, whatever volts it has. Left out: none. */
+  readonly idle?: Uint8Array;
 }
 
 /**

@@ -80,9 +80,10 @@ function wattsFault(watts: number): Fault | null {
   return isAtLeast0(watts) ? null : ["watts", watts, "0 W or more"];
 }
 
-export function checkState({ branches }: Circuit, { closed, sourceV }: State): void {
+export function checkState({ branches }: Circuit, { closed, sourceV, idle }: State): void {
   const wanted = `one entry a branch, ${branches.length}`;
   if (closed.length !== branches.length) refuse(["state.closed.length", closed.length, wanted]);
+  if (idle && idle.length !== branches.length) refuse(["state.idle.length", idle.length, `${wanted}, or left out`]);
   if (sourceV === null) return;
   if (sourceV.length !== branches.length) refuse(["state.sourceV.length", sourceV.length, `${wanted}, or null`]);
   for (let i = 0; i < branches.length; i++) {

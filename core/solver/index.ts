@@ -67,7 +67,7 @@ export function createSolver(circuit: Circuit): Solver {
     solve(state: State): Solution {
       checkState(circuit, state);
       applyState(model, state);
-      const outcome = settleRelays(model, pulledIn, () => settlePoint(model, inputW));
+      const outcome = settleRelays(model, pulledIn, () => settlePoint(model, inputW, state.idle));
       if (outcome.status === "ok") return readSolution(model, inputW, pulledIn);
       return noSolution(model, inputW, outcome);
     },

@@ -20,10 +20,15 @@ const FROM_V = 1;
 /** A limit is met within this part of itself: rounding must not decide. */
 const SLACK = 1e-12;
 
-/** Settles the model. On "ok" its volts, lines and `on` are the operating point; `inputW` is filled with converters' input watts. */
-export function settlePoint(model: Model, inputW: Float64Array): LinearOutcome {
+/**
+ * Settles the model. On "ok" its volts, lines and `on` are the operating point; `inputW` is filled with converters' input watts.
+ * `idle`: 1 for each load that is not even to start.
+ */
+export function settlePoint(model: Model, inputW: Float64Array, idle?: Uint8Array): LinearOutcome {
   const draws: Draws = { openV: new Float64Array(model.on.length), inputW };
-  for (const index of model.table.loads) model.on[index] = canDraw(model.circuit.branches[index]!) ? 1 : 0;
+  for (const index of model.table.loads) {
+    model.on[index] = canDraw(model.circuit.branches[index]!) && idle?.[index] !== 1 ? 1 : 0;
+  }
   for (const index of model.table.converters) model.set(index, true);
   for (;;) {
     inputW.fill(0);
