@@ -1,6 +1,6 @@
 import type { Branch, Relay } from "../circuit/index.ts";
 import { systemOf, wireSurroundings, type Cover, type Document, type System } from "../document/index.ts";
-import { CHASSIS, type Coil, type Element, type Surroundings } from "../parts/index.ts";
+import { CHASSIS, modelOf, type Coil, type Element, type Surroundings } from "../parts/index.ts";
 import { wireCapacityA, wireOhmPerM } from "../reference/index.ts";
 import { branchOf, endsOf } from "./branches.ts";
 import { NodeSets } from "./node-sets.ts";
@@ -97,7 +97,7 @@ function addPart(
   wiresAt: Map<string, number[]>,
 ): NetPart {
   const { part, kind, settings } = known;
-  const specs = kind.model(settings, surroundings);
+  const specs = modelOf(part, surroundings);
   const nodeOf = nodeNames(builder, known, specs);
   const net: Mutable<NetPart> = {
     index,

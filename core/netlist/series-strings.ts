@@ -1,5 +1,5 @@
 import type { Document } from "../document/index.ts";
-import type { Element, SourceElement } from "../parts/index.ts";
+import { modelOf, type Element, type SourceElement } from "../parts/index.ts";
 import { NodeSets } from "./node-sets.ts";
 import type { KnownPart } from "./terminal-lookup.ts";
 
@@ -15,9 +15,9 @@ export function seriesUppers(document: Document, known: readonly KnownPart[], no
     number.set(address, at);
     return at;
   };
-  const modelled = known.map(({ part, kind, settings, terminals }) => {
+  const modelled = known.map(({ part, terminals }) => {
     for (const terminal of terminals) nodeOf(part.id, terminal.name);
-    return { id: part.id, elements: kind.model(settings, { nominalV, seriesUpper: false }) };
+    return { id: part.id, elements: modelOf(part, { nominalV, seriesUpper: false }) };
   });
   const sets = new NodeSets(number.size);
   for (const wire of document.wires) {

@@ -1,5 +1,5 @@
 import type { Document } from "../document/index.ts";
-import { kindOf, settingsOf, type PartKind, type Terminal } from "../parts/index.ts";
+import { kindOf, settingsOf, terminalsOf, type PartKind, type Terminal } from "../parts/index.ts";
 
 /** A part of the document with its kind and settings looked up, before anything electrical is known. */
 export interface KnownPart {
@@ -17,7 +17,6 @@ export function knownParts(document: Document): KnownPart[] {
   return document.parts.map((part) => {
     const kind = kindOf(part.kind);
     if (!kind) throw new RangeError(`buildNetlist: part "${part.id}" has kind "${part.kind}", which is not registered`);
-    const settings = settingsOf(part);
-    return { part, kind, settings, terminals: kind.terminals(settings) };
+    return { part, kind, settings: settingsOf(part), terminals: terminalsOf(part) };
   });
 }

@@ -9,6 +9,8 @@ interface Resolved {
   readonly kind: PartKind;
   readonly settings: Record<string, unknown>;
   readonly terminals: readonly Terminal[];
+  /** By surroundings. */
+  readonly models: Map<string, readonly Element[]>;
 }
 
 /** Parts are frozen and shared between versions of a document, so what follows from one can be kept by the object itself. */
@@ -29,8 +31,14 @@ export function terminalsOf(part: Part): readonly Terminal[] {
 
 /** What the part is made of electrically. Throws RangeError for a kind nobody knows. */
 export function modelOf(part: Part, surroundings: Surroundings): readonly Element[] {
-  const { kind, settings } = resolve(part);
-  return kind.model(settings, surroundings);
+  const { kind, settings, models } = resolve(part);
+  const key = `${surroundings.nominalV} ${surroundings.seriesUpper}`;
+  let model = models.get(key);
+  if (!model) {
+    model = kind.model(settings, surroundings);
+    models.set(key, model);
+  }
+  return model;
 }
 
 /** What rules may know of the part beyond its elements. Throws RangeError for a kind nobody knows. */
@@ -46,7 +54,7 @@ function resolve(part: Part): Resolved {
   if (!kind)
     throw new RangeError(`settingsOf: there is no kind "${part.kind}" (part "${part.id}"); use a kind of the registry`);
   const settings = filled(kind.settings, part.props ?? {});
-  const answer = { kind, settings, terminals: kind.terminals(settings) };
+  const answer = { kind, settings, terminals: kind.terminals(settings), models: new Map<string, readonly Element[]>() };
   resolved.set(part, answer);
   return answer;
 }

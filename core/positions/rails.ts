@@ -16,7 +16,18 @@ export interface Rails {
   readonly isRail: Uint8Array;
 }
 
+const kept = new WeakMap<Netlist, Rails>();
+
 export function railsOf(netlist: Netlist): Rails {
+  let rails = kept.get(netlist);
+  if (!rails) {
+    rails = findRails(netlist);
+    kept.set(netlist, rails);
+  }
+  return rails;
+}
+
+function findRails(netlist: Netlist): Rails {
   const sets = fixedSets(netlist);
   const classOf = Int32Array.from({ length: netlist.nodeCount }, (_, node) => sets.find(node));
   const plus = new Uint8Array(netlist.nodeCount);

@@ -39,12 +39,15 @@ function wireStanding(
   faults: Float64Array,
   devices: ReadonlyMap<string, NetElement>,
 ): WireStanding {
-  const ends = [wire.from.node, wire.to.node].map((node) => faultAt(map, faults, node));
-  const faultA = ends.includes(null) ? null : Math.min(...ends.map(Number));
+  const fromA = faultAt(map, faults, wire.from.node);
+  const toA = faultAt(map, faults, wire.to.node);
+  const faultA = fromA === null || toA === null ? null : Math.min(fromA, toA);
   const clearsWithinS = guard.guard && faultA !== null ? clearingTime(guard.guard, faultA, devices) : null;
   return {
     capacityA: wire.capacityA,
-    ...guard,
+    guard: guard.guard,
+    unguardedM: guard.unguardedM,
+    ways: guard.ways,
     faultA,
     clearsWithinS,
     heatRatio: heatRatio(netlist, wire, guard.guard, faultA, devices),

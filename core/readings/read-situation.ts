@@ -50,10 +50,13 @@ export function readSituation(netlist: Netlist, combination: Combination, id: st
   const settled = solution.status === "ok";
   const volts = settled ? feedVolts(netlist, combination, solution) : noFeed(netlist);
   const { feedV } = volts;
-  const parts = netlist.parts.map((part): [string, PartReading] => {
+  const parts: Record<string, PartReading> = {};
+  for (const part of netlist.parts) {
     const reading = readPart(part, solution, feedV);
-    return [part.part.id, settled ? withStarts(netlist, part, combination, solution, reading) : unsettled(reading)];
-  });
+    parts[part.part.id] = settled ? withStarts(netlist, part, combination, solution, reading) : unsettled(reading);
+  }
+  const wires: Record<string, WireReading> = {};
+  for (const wire of netlist.wires) wires[wire.wire.id] = readWire(wire, solution, settled, volts);
   return {
     id,
     name,
@@ -61,16 +64,19 @@ export function readSituation(netlist: Netlist, combination: Combination, id: st
     solution,
     settled,
     residualA: settled ? solution.residualA : null,
-    terminals: Object.fromEntries(
-      netlist.terminals.map(({ address, node }) => [
-        address,
-        { volts: settled && solution.known[node] === 1 ? solution.nodeV[node]! : null },
-      ]),
-    ),
-    wires: Object.fromEntries(netlist.wires.map((wire) => [wire.wire.id, readWire(wire, solution, settled, volts)])),
-    parts: Object.fromEntries(parts),
+    terminals: readTerminals(netlist, solution, settled),
+    wires,
+    parts,
     feedV,
   };
+}
+
+function readTerminals(netlist: Netlist, { known, nodeV }: Solution, settled: boolean): SituationReading["terminals"] {
+  const terminals: Record<string, { volts: number | null }> = {};
+  for (const { address, node } of netlist.terminals) {
+    terminals[address] = { volts: settled && known[node] === 1 ? nodeV[node]! : null };
+  }
+  return terminals;
 }
 
 function noFeed({ nodeCount }: Netlist): FeedVolts {
