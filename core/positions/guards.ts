@@ -34,7 +34,7 @@ export function guardsOf(netlist: Netlist): Guards {
   }));
   const wired = wiredSets(netlist);
   const wires = netlist.wires.map((wire) => {
-    const ways = reaches.flatMap((one) => wayTo(netlist, graph, reaches, one, wire, wired) ?? []);
+    const ways = reaches.flatMap((one) => wayTo(graph, reaches, one, wire, wired) ?? []);
     const guard = ways.map((way): Reach => way.guard).reduce<Reach>(lessProtected, undefined);
     return { guard, unguardedM: guard === null ? shortestUnguarded(ways) : guard === undefined ? null : 0, ways };
   });
@@ -57,7 +57,6 @@ function wiredSets(netlist: Netlist): NodeSets {
 }
 
 function wayTo(
-  netlist: Netlist,
   graph: WayGraph,
   reaches: readonly SourceReach[],
   one: SourceReach,
@@ -78,7 +77,6 @@ function wayTo(
       unfusedEnd: false,
     };
   const behind = beyond(
-    netlist,
     graph,
     reaches.map(({ start }) => start),
     one.start,

@@ -1,4 +1,4 @@
-import type { NetElement, Netlist, NetWire } from "../netlist/index.ts";
+import type { NetElement, NetWire } from "../netlist/index.ts";
 import type { SourceStart } from "./source-starts.ts";
 import { SeenStands, standAfter, type Stand, type WayGraph } from "./way-graph.ts";
 
@@ -79,7 +79,6 @@ export interface Beyond {
 
 /** Follows the net from the far end of a wire, away from the source, without passing any device. */
 export function beyond(
-  netlist: Netlist,
   graph: WayGraph,
   starts: readonly SourceStart[],
   from: SourceStart,
@@ -94,16 +93,12 @@ export function beyond(
   }
   const serves =
     starts.some((other) => other !== from && region.has(other.node)) ||
-    netlist.elements.some(({ spec, a, b }) => isServed(spec.type) && (region.has(a) || region.has(b)));
+    [...region].some((node) => graph.served[node] === 1);
   const [first] = devices.values();
   return {
     onlyToDevices: devices.size > 0 && !serves,
     onlyDevice: devices.size === 1 && first ? first : null,
   };
-}
-
-function isServed(type: NetElement["spec"]["type"]): boolean {
-  return type === "load" || type === "coil" || type === "converter";
 }
 
 /** Nodes joined to `from` by steps that pass no device. Contacts count as closed. */

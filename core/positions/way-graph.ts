@@ -26,6 +26,8 @@ export interface WayGraph {
   readonly steps: readonly (readonly Step[])[];
   /** 1 for nodes tied to a source's negative without a contact: ways end there. */
   readonly ends: Uint8Array;
+  /** 1 for nodes that a load, coil or converter is fed at (or comes back to). */
+  readonly served: Uint8Array;
 }
 
 export function wayGraph(netlist: Netlist): WayGraph {
@@ -51,8 +53,12 @@ export function wayGraph(netlist: Netlist): WayGraph {
       steps[a]!.push({ to: b, device: null, wire: null, needs: null });
     }
   }
+  const served = new Uint8Array(netlist.nodeCount);
+  for (const { spec, a, b } of netlist.elements) {
+    if (spec.type === "load" || spec.type === "coil" || spec.type === "converter") served[a] = served[b] = 1;
+  }
   const { classOf, minus } = railsOf(netlist);
-  return { steps, ends: Uint8Array.from(classOf, (one) => minus[one]!) };
+  return { steps, ends: Uint8Array.from(classOf, (one) => minus[one]!), served };
 }
 
 /** How many contacts each mover has: one alone can never contradict itself. */
